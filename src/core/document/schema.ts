@@ -1,0 +1,228 @@
+import { z } from 'zod';
+
+// The saved document, version 1. SI units, the unit in every dimensional field's name. Derived values are never saved.
+
+const finite = z.number().refine(Number.isFinite);
+const positive = finite.refine((x) => x > 0);
+const nonNegative = finite.refine((x) => x >= 0);
+const id = z.string().min(1).max(60);
+const nodeName = z.string().regex(/^[A-Za-z0-9_.+-]{1,32}$/);
+const nodes = z.tuple([nodeName, nodeName]).readonly();
+const lossQ = z.object({ q: positive, atHz: positive });
+
+export const airSchema = z.object({ temperatureC: finite, pressurePa: positive, humidityFraction: nonNegative });
+
+/** What the data sheet or the person gave; absent numbers are derived on load, never saved. */
+export const driverEnteredSchema = z
+  .object({
+    reOhm: positive,
+    leH: nonNegative,
+    semiInductance: z.object({ kOhmSn: positive, exponent: positive }),
+    fsHz: positive,
+    qms: positive,
+    qes: positive,
+    qts: positive,
+    vasM3: positive,
+    sdM2: positive,
+    blTm: positive,
+    mmsKg: positive,
+    cmsMPerN: positive,
+    rmsKgPerS: positive,
+    xmaxM: positive,
+    ratedPowerW: positive,
+    sensitivityDb2V83: finite,
+    nominalOhm: positive,
+  })
+  .partial();
+
+export const driverSchema = z.object({
+  id,
+  name: z.string().max(120),
+  description: z.string().max(400).default(''),
+  role: z.enum(['woofer', 'mid', 'tweeter', 'full-range']),
+  shape: z.enum(['cone', 'dome']),
+  entered: driverEnteredSchema,
+  /** Air in which the sheet's Vas holds; null means the default air. */
+  sheetAir: z.object({ densityKgPerM3: positive, soundSpeedMPerS: positive }).nullable().default(null),
+  outerDiameterM: positive,
+  depthM: nonNegative,
+  displacementM3: nonNegative,
+  measured: z
+    .object({
+      responseCurveId: id.nullable(),
+      impedanceCurveId: id.nullable(),
+      /** Centre of the one-octave raised-cosine blend: the table rules above it, the model below. */
+      blendHz: positive,
+    })
+    .nullable()
+    .default(null),
+});
+
+/** `geometry`: the space between two heights (measured from the outer bottom) across the inner width, to `depthM` inside (null: full). */
+export const chamberVolumeSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('stated'), grossM3: positive }),
+  z.object({ kind: z.literal('geometry'), bottomM: nonNegative, topM: positive, depthM: positive.nullable() }),
+]);
+
+export const chamberSchema = z.object({
+  id,
+  name: z.string().max(80),
+  volume: chamberVolumeSchema,
+  bracesM3: nonNegative,
+  /** Apparent over net volume that the filling gives, as the person states it: 1 empty, about 1.35 at most. */
+  fillGain: positive,
+  leak: lossQ.nullable(),
+  absorption: lossQ.nullable(),
+});
+
+const portEnd = z.enum(['free', 'flanged', 'on-wall']);
+export const portSchema = z.object({
+  id,
+  chamberId: id,
+  shape: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('round'), diameterM: positive }),
+    z.object({ kind: z.literal('slot'), widthM: positive, heightM: positive }),
+  ]),
+  /** Equal ports of this kind; each is placed at x, y in turn for the drawing, acoustically they share the centre. */
+  count: z.number().int().min(1).max(8),
+  lengthM: nonNegative,
+  innerEnd: portEnd,
+  outerEnd: portEnd,
+  /** Wall thickness of the tube or of the slot's own inner panel, for the space it takes. */
+  wallM: nonNegative,
+  loss: lossQ.nullable(),
+  face: z.enum(['front', 'back']),
+  xM: finite,
+  yM: finite,
+});
+
+/** Where the speaker part `partId` of the network sits. chamberId null: nothing behind it but its own moving parts. */
+export const mountSchema = z.object({
+  partId: id,
+  chamberId: id.nullable(),
+  xM: finite,
+  yM: finite,
+  /** Acoustic centre along z; behind the front plane is negative. */
+  acousticCentreZM: finite,
+});
+
+export const enclosureSchema = z.object({
+  widthM: positive,
+  heightM: positive,
+  depthM: positive,
+  panelM: positive,
+  chambers: z.array(chamberSchema).max(12),
+  ports: z.array(portSchema).max(12),
+  mounts: z.array(mountSchema).max(12),
+});
+
+const partBase = { id, nodes, note: z.string().max(200).default('') };
+export const partSchema = z.discriminatedUnion('kind', [
+  z.object({
+    ...partBase,
+    kind: z.literal('resistor'),
+    ohm: nonNegative,
+    ratedPowerW: positive.nullable().default(null),
+  }),
+  z.object({ ...partBase, kind: z.literal('capacitor'), farad: positive, esrOhm: nonNegative }),
+  z.object({
+    ...partBase,
+    kind: z.literal('inductor'),
+    henry: positive,
+    dcrOhm: nonNegative,
+    /** Loss tangent of a core, 0 for an air coil: adds ωL·tanδ in series (hysteresis at small signals). */
+    coreLossTangent: nonNegative,
+  }),
+  /** A link that can be taken off, as between bi-wire terminals; counts as 1 mΩ. */
+  z.object({ ...partBase, kind: z.literal('jumper') }),
+  /** nodes: plus, minus. */
+  z.object({ ...partBase, kind: z.literal('speaker'), driverId: id }),
+  /** An amplifier channel: nodes plus and return. Its settings are in `chain.amplifiers` under the same id. */
+  z.object({ ...partBase, kind: z.literal('amplifier') }),
+]);
+
+export const networkSchema = z.object({ parts: z.array(partSchema).max(200) });
+
+export const chainSchema = z.object({
+  /** Drive at every amplifier channel, volts rms. */
+  driveV: positive,
+  amplifiers: z
+    .array(z.object({ id, outputResistanceOhm: nonNegative, ratedMinimumLoadOhm: positive, cableOhm: nonNegative }))
+    .max(6),
+});
+
+export const listeningSchema = z.object({
+  /** From the front plane along z. */
+  distanceM: positive,
+  /** Above the floor. */
+  heightM: finite,
+  horizontalDeg: finite,
+  verticalDeg: finite,
+  standHeightM: nonNegative,
+  radiation: z.enum(['baffle-step', 'half-space', 'full-space']),
+});
+
+export const curveSchema = z.object({
+  id,
+  name: z.string().max(160),
+  belongsTo: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('driver'), driverId: id }),
+    z.object({ kind: z.literal('speaker'), channel: z.enum(['left', 'right']) }),
+  ]),
+  quantity: z.enum(['response', 'impedance']),
+  /** Hz, ascending, all above 0. */
+  frequenciesHz: z.array(positive).min(2).max(20000),
+  /** dB re 20 µPa for a response, ohm for an impedance. */
+  magnitudes: z.array(finite),
+  phasesDeg: z.array(finite).nullable(),
+  taken: z.object({
+    baffle: z.enum(['own', 'infinite']),
+    voltageV: positive,
+    distanceM: positive,
+  }),
+  sourceName: z.string().max(200),
+});
+
+const projectFields = {
+  format: z.literal('conewright-project'),
+  version: z.literal(1),
+  name: z.string().min(1).max(160),
+  notes: z.string().max(20000),
+  air: airSchema,
+  drivers: z.array(driverSchema).max(24),
+  enclosure: enclosureSchema,
+  network: networkSchema,
+  chain: chainSchema,
+  listening: listeningSchema,
+  curves: z.array(curveSchema).max(40),
+};
+/** A kept state: everything that shapes the sound, without curves and without kept states of its own. */
+export const snapshotSchema = z.object({
+  id,
+  name: z.string().max(120),
+  air: airSchema,
+  drivers: projectFields.drivers,
+  enclosure: enclosureSchema,
+  network: networkSchema,
+  chain: chainSchema,
+  listening: listeningSchema,
+});
+export const projectSchema = z.object({
+  ...projectFields,
+  snapshots: z.array(snapshotSchema).max(2),
+  /** Which view the project opens with: `teach-port` puts one port's length in front as the large handle. */
+  opensWith: z.enum(['workbench', 'teach-port']).default('workbench'),
+});
+
+export type Project = z.infer<typeof projectSchema>;
+export type Air = z.infer<typeof airSchema>;
+export type Driver = z.infer<typeof driverSchema>;
+export type DriverEntered = z.infer<typeof driverEnteredSchema>;
+export type Enclosure = z.infer<typeof enclosureSchema>;
+export type Chamber = z.infer<typeof chamberSchema>;
+export type Port = z.infer<typeof portSchema>;
+export type Mount = z.infer<typeof mountSchema>;
+export type Chain = z.infer<typeof chainSchema>;
+export type Listening = z.infer<typeof listeningSchema>;
+export type Curve = z.infer<typeof curveSchema>;
+export type Snapshot = z.infer<typeof snapshotSchema>;
