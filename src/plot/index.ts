@@ -1,1 +1,14 @@
-export {};
+export { curvePath, drawCurve, type PathSink } from './drawCurve.ts';
+export { type FrequencyScale, frequencyScale } from './frequencyScale.ts';
+export { type FrequencyTick, frequencyTicks } from './frequencyTicks.ts';
+export { fromZeroRange } from './fromZeroRange.ts';
+export type { Box } from './labelField.ts';
+export { levelRange } from './levelRange.ts';
+export { pixelPoints } from './pixelPoints.ts';
+export { type LabelledCurve, type PlacedLabel, placeLabels } from './placeLabels.ts';
+export { readAt } from './readAt.ts';
+export { steadyRange } from './steadyRange.ts';
+export { type ValueScale, valueScale } from './valueScale.ts';
+export { type ValueTick, valueTicks } from './valueTicks.ts';
+export { ghostStyle, type LineStyle, SUM_STYLE, wayStyle } from './wayStyle.ts';
+export { wrappedPhaseDeg } from './wrappedPhase.ts';

@@ -13,6 +13,8 @@ export interface AdmittanceBranch {
   /** Current counts as positive from the first node to the second, through the branch. */
   readonly nodes: readonly [string, string];
   readonly admittance: Admittance;
+  /** Set where the branch is as good as a wire: a link, or a resistance raised to the least that the solver takes. */
+  readonly short?: 'link' | 'floored';
   /** By name of the value (`ohm`, `henry`, `dcrOhm`, ...): used by the adjoint, absent where a branch has no values to vary. */
   readonly derivatives?: Readonly<
     Record<string, { readonly value: number; readonly derivative: AdmittanceDerivative }>

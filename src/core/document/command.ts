@@ -56,6 +56,8 @@ export type Command =
   | { readonly type: 'insert-section'; readonly speakerId: string; readonly parts: readonly Part[] }
   /** The whole network, as pasted netlist text gives it; speakers keep their drivers by name. */
   | { readonly type: 'replace-network'; readonly parts: readonly Part[] }
+  /** Takes an amplifier channel and its settings away; the last one stays. A second one comes by `add-across`. */
+  | { readonly type: 'remove-amplifier'; readonly id: string }
   // Ways and drivers.
   | { readonly type: 'add-way'; readonly driver: Driver; readonly mount: Omit<Mount, 'partId'> }
   /** The speaker, its mount, the parts that feed it alone, and its driver where no other speaker uses it. */
@@ -84,3 +86,7 @@ export type Command =
   | ({ readonly type: 'return-to-state' } & Id)
   /** Several as one. */
   | { readonly type: 'together'; readonly commands: readonly Command[] };
+
+export type CommandType = Command['type'];
+/** The command of one type. */
+export type CommandOf<T extends CommandType> = Extract<Command, { readonly type: T }>;

@@ -1,23 +1,46 @@
 import { z } from 'zod';
 
 // The saved document, version 1. SI units, the unit in every dimensional field's name. Derived values are never saved.
+// Objects are strict: a field that is not known is named, not dropped, so that a slip of the pen loses nothing.
 
-const finite = z.number().refine(Number.isFinite);
-const positive = finite.refine((x) => x > 0);
-const nonNegative = finite.refine((x) => x >= 0);
+// Compiled validators would need `eval`, which the page's content policy forbids.
+z.config({ jitless: true });
+
+/** Far beyond any loudspeaker in SI units, and small enough that products of a few such values stay finite. */
+const MOST = 1e9;
+const finite = z.number().min(-MOST).max(MOST);
+const positive = z.number().positive().max(MOST);
+const nonNegative = z.number().nonnegative().max(MOST);
+/** How many of each a document holds. */
+export const most = {
+  parts: 200,
+  drivers: 24,
+  chambers: 12,
+  ports: 12,
+  mounts: 12,
+  amplifiers: 6,
+  curves: 40,
+  snapshots: 2,
+} as const;
+
 const id = z.string().min(1).max(60);
 const nodeName = z.string().regex(/^[A-Za-z0-9_.+-]{1,32}$/);
 const nodes = z.tuple([nodeName, nodeName]).readonly();
-const lossQ = z.object({ q: positive, atHz: positive });
+const lossQ = z.strictObject({ q: positive, atHz: positive });
 
-export const airSchema = z.object({ temperatureC: finite, pressurePa: positive, humidityFraction: nonNegative });
+/** Ranges in which people build and listen; the formulas for speed of sound and density stay sensible in them. */
+export const airSchema = z.strictObject({
+  temperatureC: z.number().min(-40).max(60),
+  pressurePa: z.number().min(50_000).max(120_000),
+  humidityFraction: z.number().min(0).max(1),
+});
 
 /** What the data sheet or the person gave; absent numbers are derived on load, never saved. */
 export const driverEnteredSchema = z
   .object({
     reOhm: positive,
     leH: nonNegative,
-    semiInductance: z.object({ kOhmSn: positive, exponent: positive }),
+    semiInductance: z.strictObject({ kOhmSn: positive, exponent: positive }),
     fsHz: positive,
     qms: positive,
     qes: positive,
@@ -35,7 +58,7 @@ export const driverEnteredSchema = z
   })
   .partial();
 
-export const driverSchema = z.object({
+export const driverSchema = z.strictObject({
   id,
   name: z.string().max(120),
   description: z.string().max(400).default(''),
@@ -43,7 +66,7 @@ export const driverSchema = z.object({
   shape: z.enum(['cone', 'dome']),
   entered: driverEnteredSchema,
   /** Air in which the sheet's Vas holds; null means the default air. */
-  sheetAir: z.object({ densityKgPerM3: positive, soundSpeedMPerS: positive }).nullable().default(null),
+  sheetAir: z.strictObject({ densityKgPerM3: positive, soundSpeedMPerS: positive }).nullable().default(null),
   outerDiameterM: positive,
   depthM: nonNegative,
   displacementM3: nonNegative,
@@ -60,11 +83,11 @@ export const driverSchema = z.object({
 
 /** `geometry`: the space between two heights (measured from the outer bottom) across the inner width, to `depthM` inside (null: full). */
 export const chamberVolumeSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('stated'), grossM3: positive }),
-  z.object({ kind: z.literal('geometry'), bottomM: nonNegative, topM: positive, depthM: positive.nullable() }),
+  z.strictObject({ kind: z.literal('stated'), grossM3: positive }),
+  z.strictObject({ kind: z.literal('geometry'), bottomM: nonNegative, topM: positive, depthM: positive.nullable() }),
 ]);
 
-export const chamberSchema = z.object({
+export const chamberSchema = z.strictObject({
   id,
   name: z.string().max(80),
   volume: chamberVolumeSchema,
@@ -76,12 +99,12 @@ export const chamberSchema = z.object({
 });
 
 const portEnd = z.enum(['free', 'flanged', 'on-wall']);
-export const portSchema = z.object({
+export const portSchema = z.strictObject({
   id,
   chamberId: id,
   shape: z.discriminatedUnion('kind', [
-    z.object({ kind: z.literal('round'), diameterM: positive }),
-    z.object({ kind: z.literal('slot'), widthM: positive, heightM: positive }),
+    z.strictObject({ kind: z.literal('round'), diameterM: positive }),
+    z.strictObject({ kind: z.literal('slot'), widthM: positive, heightM: positive }),
   ]),
   /** Equal ports of this kind; each is placed at x, y in turn for the drawing, acoustically they share the centre. */
   count: z.number().int().min(1).max(8),
@@ -97,7 +120,7 @@ export const portSchema = z.object({
 });
 
 /** Where the speaker part `partId` of the network sits. chamberId null: nothing behind it but its own moving parts. */
-export const mountSchema = z.object({
+export const mountSchema = z.strictObject({
   partId: id,
   chamberId: id.nullable(),
   xM: finite,
@@ -106,26 +129,26 @@ export const mountSchema = z.object({
   acousticCentreZM: finite,
 });
 
-export const enclosureSchema = z.object({
+export const enclosureSchema = z.strictObject({
   widthM: positive,
   heightM: positive,
   depthM: positive,
   panelM: positive,
-  chambers: z.array(chamberSchema).max(12),
-  ports: z.array(portSchema).max(12),
-  mounts: z.array(mountSchema).max(12),
+  chambers: z.array(chamberSchema).max(most.chambers),
+  ports: z.array(portSchema).max(most.ports),
+  mounts: z.array(mountSchema).max(most.mounts),
 });
 
 const partBase = { id, nodes, note: z.string().max(200).default('') };
 export const partSchema = z.discriminatedUnion('kind', [
-  z.object({
+  z.strictObject({
     ...partBase,
     kind: z.literal('resistor'),
     ohm: nonNegative,
     ratedPowerW: positive.nullable().default(null),
   }),
-  z.object({ ...partBase, kind: z.literal('capacitor'), farad: positive, esrOhm: nonNegative }),
-  z.object({
+  z.strictObject({ ...partBase, kind: z.literal('capacitor'), farad: positive, esrOhm: nonNegative }),
+  z.strictObject({
     ...partBase,
     kind: z.literal('inductor'),
     henry: positive,
@@ -134,24 +157,26 @@ export const partSchema = z.discriminatedUnion('kind', [
     coreLossTangent: nonNegative,
   }),
   /** A link that can be taken off, as between bi-wire terminals; counts as 1 mΩ. */
-  z.object({ ...partBase, kind: z.literal('jumper') }),
+  z.strictObject({ ...partBase, kind: z.literal('jumper') }),
   /** nodes: plus, minus. */
-  z.object({ ...partBase, kind: z.literal('speaker'), driverId: id }),
+  z.strictObject({ ...partBase, kind: z.literal('speaker'), driverId: id }),
   /** An amplifier channel: nodes plus and return. Its settings are in `chain.amplifiers` under the same id. */
-  z.object({ ...partBase, kind: z.literal('amplifier') }),
+  z.strictObject({ ...partBase, kind: z.literal('amplifier') }),
 ]);
 
-export const networkSchema = z.object({ parts: z.array(partSchema).max(200) });
+export const networkSchema = z.strictObject({ parts: z.array(partSchema).max(most.parts) });
 
-export const chainSchema = z.object({
+export const chainSchema = z.strictObject({
   /** Drive at every amplifier channel, volts rms. */
   driveV: positive,
   amplifiers: z
-    .array(z.object({ id, outputResistanceOhm: nonNegative, ratedMinimumLoadOhm: positive, cableOhm: nonNegative }))
-    .max(6),
+    .array(
+      z.strictObject({ id, outputResistanceOhm: nonNegative, ratedMinimumLoadOhm: positive, cableOhm: nonNegative }),
+    )
+    .max(most.amplifiers),
 });
 
-export const listeningSchema = z.object({
+export const listeningSchema = z.strictObject({
   /** From the front plane along z. */
   distanceM: positive,
   /** Above the floor. */
@@ -162,12 +187,12 @@ export const listeningSchema = z.object({
   radiation: z.enum(['baffle-step', 'half-space', 'full-space']),
 });
 
-export const curveSchema = z.object({
+export const curveSchema = z.strictObject({
   id,
   name: z.string().max(160),
   belongsTo: z.discriminatedUnion('kind', [
-    z.object({ kind: z.literal('driver'), driverId: id }),
-    z.object({ kind: z.literal('speaker'), channel: z.enum(['left', 'right']) }),
+    z.strictObject({ kind: z.literal('driver'), driverId: id }),
+    z.strictObject({ kind: z.literal('speaker'), channel: z.enum(['left', 'right']) }),
   ]),
   quantity: z.enum(['response', 'impedance']),
   /** Hz, ascending, all above 0. */
@@ -175,7 +200,7 @@ export const curveSchema = z.object({
   /** dB re 20 µPa for a response, ohm for an impedance. */
   magnitudes: z.array(finite),
   phasesDeg: z.array(finite).nullable(),
-  taken: z.object({
+  taken: z.strictObject({
     baffle: z.enum(['own', 'infinite']),
     voltageV: positive,
     distanceM: positive,
@@ -189,15 +214,15 @@ const projectFields = {
   name: z.string().min(1).max(160),
   notes: z.string().max(20000),
   air: airSchema,
-  drivers: z.array(driverSchema).max(24),
+  drivers: z.array(driverSchema).max(most.drivers),
   enclosure: enclosureSchema,
   network: networkSchema,
   chain: chainSchema,
   listening: listeningSchema,
-  curves: z.array(curveSchema).max(40),
+  curves: z.array(curveSchema).max(most.curves),
 };
 /** A kept state: everything that shapes the sound, without curves and without kept states of its own. */
-export const snapshotSchema = z.object({
+export const snapshotSchema = z.strictObject({
   id,
   name: z.string().max(120),
   air: airSchema,
@@ -207,9 +232,9 @@ export const snapshotSchema = z.object({
   chain: chainSchema,
   listening: listeningSchema,
 });
-export const projectSchema = z.object({
+export const projectSchema = z.strictObject({
   ...projectFields,
-  snapshots: z.array(snapshotSchema).max(2),
+  snapshots: z.array(snapshotSchema).max(most.snapshots),
   /** Which view the project opens with: `teach-port` puts one port's length in front as the large handle. */
   opensWith: z.enum(['workbench', 'teach-port']).default('workbench'),
 });

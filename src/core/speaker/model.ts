@@ -1,32 +1,10 @@
+import type { AirProperties, DriverParameters, EdgePaths, StatedLoss } from '../acoustics/index.ts';
 import type { Part } from '../circuit/part.ts';
+
+export type { AirProperties, DriverParameters, EdgePaths, StatedLoss };
 
 // The physical model that everything is computed from: what `readModel(document)` makes of a document, and what a
 // test or a script can write down directly. SI throughout.
-
-export interface AirProperties {
-  readonly densityKgPerM3: number;
-  readonly soundSpeedMPerS: number;
-}
-
-/** A driver's lumped parameters, complete: mechanical side, coil, size. Mms includes the air load. */
-export interface DriverParameters {
-  readonly reOhm: number;
-  /** Series coil, henry; 0 where only a semi-inductance is given. */
-  readonly leH: number;
-  /** Z = K (jω)^n in series with Re and Le; null for none. */
-  readonly semiInductance: { readonly kOhmSn: number; readonly exponent: number } | null;
-  readonly blTm: number;
-  readonly mmsKg: number;
-  readonly cmsMPerN: number;
-  readonly rmsKgPerS: number;
-  readonly sdM2: number;
-}
-
-/** A loss stated as a quality factor at the frequency where it holds. */
-export interface StatedLoss {
-  readonly q: number;
-  readonly atHz: number;
-}
 
 export interface ModelChamber {
   readonly id: string;
@@ -46,14 +24,6 @@ export interface Radiation {
   readonly offAxisDeg: number;
   /** Lengths of the detour over the cabinet's edges and their weights (sum 1); null for pure half space. */
   readonly edges: EdgePaths | null;
-}
-
-/** Detours over the front's edges: extra path lengths beyond `distanceM`, with weights that add to 1. */
-export interface EdgePaths {
-  readonly extraM: Float64Array;
-  readonly weights: Float64Array;
-  /** 1 in front of the baffle's plane, 0 behind it. */
-  readonly direct: 0 | 1;
 }
 
 export interface ModelPort {

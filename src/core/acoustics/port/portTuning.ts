@@ -1,0 +1,52 @@
+import { fail, problem, type Result, succeed } from '../../messages/problem.ts';
+import { helmholtzHz, helmholtzNeckM } from './helmholtz.ts';
+import { type PortGeometry, portEffectiveLengthM, portEndCorrectionsM } from './portEffectiveLength.ts';
+import { portSectionM2 } from './portShape.ts';
+
+/** Equal ports of one kind in a chamber: how many, and how far each is from its neighbours (when that is known). */
+export interface PortGroup {
+  readonly count: number;
+  readonly neighbourDistancesM?: readonly number[];
+}
+
+/**
+ * Tuning that ports of a given length give a chamber, Hz.
+ *
+ * `volumeM3` apparent, after subtracting the ports themselves. Lossless Helmholtz tuning; with losses the impedance dip and the
+ * excursion minimum lie within a few per cent.
+ *
+ * Example: one 100 mm tube, 0.31 m long, in 50 L tunes to 35 Hz.
+ */
+export const tuningForPortLength = (
+  port: PortGeometry & PortGroup,
+  volumeM3: number,
+  soundSpeedMPerS: number,
+): number =>
+  helmholtzHz(
+    {
+      areaM2: port.count * portSectionM2(port.shape),
+      effectiveLengthM: portEffectiveLengthM(port, port.neighbourDistancesM),
+      volumeM3,
+    },
+    soundSpeedMPerS,
+  );
+
+/**
+ * Length that each of `count` ports needs to tune a chamber, m; the inverse of `tuningForPortLength`.
+ *
+ * When the end corrections alone already tune lower, the Problem `acoustics.port-too-wide` says the highest tuning this section
+ * can reach (length 0) and the section that would do.
+ */
+export const portLengthForTuning = (
+  port: Omit<PortGeometry, 'lengthM'> & PortGroup,
+  tuningHz: number,
+  volumeM3: number,
+  soundSpeedMPerS: number,
+): Result<number> => {
+  const areaM2 = port.count * portSectionM2(port.shape);
+  const endsM = portEndCorrectionsM(port, port.neighbourDistancesM);
+  const lengthM = helmholtzNeckM({ areaM2, tuningHz, volumeM3 }, soundSpeedMPerS) - endsM;
+  if (lengthM >= 0) return succeed(lengthM);
+  const highestHz = helmholtzHz({ areaM2, effectiveLengthM: endsM, volumeM3 }, soundSpeedMPerS);
+  return fail(problem('acoustics.port-too-wide', { kind: 'port' }, { tuningHz, highestHz, areaM2 }));
+};

@@ -1,0 +1,10 @@
+export { capacitor } from './capacitor.ts';
+export { type CoilValues, coil, coilImpedance } from './coil.ts';
+export { gyrator } from './gyrator.ts';
+export { inductor } from './inductor.ts';
+export { jumper } from './jumper.ts';
+export { LEAST_OHM } from './leastOhm.ts';
+export { resistor } from './resistor.ts';
+export { type SemiInductanceValues, semiInductance } from './semiInductance.ts';
+export { source } from './source.ts';
+export { type ImpedanceTable, tabulatedImpedance } from './tabulatedImpedance.ts';

@@ -1,0 +1,48 @@
+import { findRoot } from '../../math/findRoot.ts';
+import { type VentedAlignment, ventedFromCoefficients } from './ventedAlignment.ts';
+import type { VentedCoefficients } from './ventedTransfer.ts';
+
+/** A Chebyshev (k below 1) or sub-Chebyshev (k above 1) vented box. */
+export interface ChebyshevAlignment extends VentedAlignment {
+  /** Factor on the real parts of the Butterworth poles. */
+  readonly k: number;
+}
+
+/**
+ * Ripple of the Chebyshev alignment with pole factor k, as the ratio of greatest to least amplitude in the band, 1 at k = 1.
+ *
+ * 10 lg(1 + (1 − k²)⁴/(16 k² (1 + k²)²)) in dB; a form with 28 K in place of 128 K circulates in print and is wrong (derived).
+ *
+ * Example: 20 lg chebyshevRipple(0.5) = 0.2145 dB
+ */
+export const chebyshevRipple = (k: number): number => Math.sqrt(1 + (1 - k * k) ** 4 / (16 * k * k * (1 + k * k) ** 2));
+
+/** Coefficients of the high-pass whose low-pass poles are Butterworth's with their real parts times k. */
+export const chebyshevCoefficients = (k: number): VentedCoefficients => {
+  const pair = (angle: number) => ({
+    b: 2 * k * Math.sin(angle),
+    c: (k * Math.sin(angle)) ** 2 + Math.cos(angle) ** 2,
+  });
+  const first = pair(Math.PI / 8);
+  const second = pair((3 * Math.PI) / 8);
+  const product = first.c * second.c;
+  return {
+    a1: (first.b * second.c + second.b * first.c) / product ** 0.75,
+    a2: (first.c + second.c + first.b * second.b) / Math.sqrt(product),
+    a3: (first.b + second.b) / product ** 0.25,
+  };
+};
+
+/**
+ * Fourth-order Chebyshev for drivers of higher Q than B4 wants (k < 1: ripple, lower f3), sub-Chebyshev for lower Q (k > 1).
+ *
+ * Finds the pole factor k between 0.1 and 8 that suits QT with the leak QL; outside what that spans it throws a RangeError. Leakage
+ * losses only. Source: A. N. Thiele 1961/1971, alignments 6 to 9; R. H. Small 1973 (pole construction from memory, matched here).
+ *
+ * Example: ventedC4(0.5, 7) = { k: 0.597, h: 0.8031, alpha: 0.4642, f3OverFs: 0.7155, ... }
+ */
+export const ventedC4 = (qt: number, ql: number | null): ChebyshevAlignment => {
+  const mismatch = (k: number): number => ventedFromCoefficients(chebyshevCoefficients(k), ql).qt - qt;
+  const k = findRoot(mismatch, 0.1, 8, 1e-14).x;
+  return { ...ventedFromCoefficients(chebyshevCoefficients(k), ql), qt, k };
+};

@@ -1,0 +1,35 @@
+import type { SpeakerModel } from '../speaker/model.ts';
+
+/**
+ * How a chamber is tuned: with ports the Helmholtz frequency of its apparent volume and all its ports in parallel,
+ * fB = (c/2π) √(Σ(S/L)/V); without them the resonance and total Q of the drivers in it, taken as one driver.
+ *
+ * Lossless formulas; the circuit holds the losses. Drivers of one chamber act as one of the summed area and the first
+ * one's coil and motor, exact for equal drivers on one voltage. Sources: L. L. Beranek, Acoustics, 1954, section 5.4;
+ * R. H. Small, "Closed-Box Loudspeaker Systems", 1972, equations for fc and Qtc (both from memory).
+ */
+export function chamberTuning(
+  model: SpeakerModel,
+  chamberId: string,
+): { readonly tuningHz: number | null; readonly sealed: { readonly fcHz: number; readonly qtc: number } | null } {
+  const chamber = model.chambers.find((c) => c.id === chamberId);
+  if (chamber === undefined) return { tuningHz: null, sealed: null };
+  const { densityKgPerM3, soundSpeedMPerS } = model.air;
+  const ports = model.ports.filter((p) => p.chamberId === chamberId);
+  if (ports.length > 0) {
+    let areaOverLengthM = 0;
+    for (const port of ports) areaOverLengthM += port.areaM2 / port.effectiveLengthM;
+    const tuningHz = (soundSpeedMPerS / (2 * Math.PI)) * Math.sqrt(areaOverLengthM / chamber.volumeM3);
+    return { tuningHz, sealed: null };
+  }
+  if (model.passiveRadiators.some((p) => p.chamberId === chamberId)) return { tuningHz: null, sealed: null };
+  const inside = model.speakers.filter((s) => s.chamberId === chamberId);
+  const first = inside[0];
+  if (first === undefined) return { tuningHz: null, sealed: null };
+  const { cmsMPerN, mmsKg, rmsKgPerS, blTm, reOhm, sdM2 } = first.parameters;
+  const vasM3 = densityKgPerM3 * soundSpeedMPerS ** 2 * sdM2 ** 2 * cmsMPerN * inside.length;
+  const rise = Math.sqrt(1 + vasM3 / chamber.volumeM3);
+  const omegaS = 1 / Math.sqrt(mmsKg * cmsMPerN);
+  const qts = (omegaS * mmsKg) / (rmsKgPerS + blTm ** 2 / reOhm);
+  return { tuningHz: null, sealed: { fcHz: (rise * omegaS) / (2 * Math.PI), qtc: rise * qts } };
+}

@@ -1,0 +1,39 @@
+import type { Project } from '../document/schema.ts';
+import { type Finding, type Result, succeed } from '../messages/problem.ts';
+import { readModel } from '../speaker/readModel.ts';
+import { simulate } from '../speaker/simulate.ts';
+import type { Solved } from '../speaker/solved.ts';
+import type { Evaluation } from './evaluation.ts';
+import { findFlaws } from './findings/index.ts';
+import { keyFigures } from './keyFigures.ts';
+import { sensitivityDbSpl } from './sensitivity.ts';
+import { SCREEN_COUNT, SCREEN_FROM_HZ, SCREEN_TO_HZ, sweepGrid } from './sweepGrid.ts';
+
+/** An evaluation with what the next one can take over. */
+export type Evaluated = Evaluation & { readonly solved: Solved };
+
+const screenGrid = sweepGrid(SCREEN_FROM_HZ, SCREEN_TO_HZ, SCREEN_COUNT);
+
+/**
+ * All that the screen shows of a document: model, simulation, key figures, findings.
+ *
+ * `previous` lends its tabulated admittances and its compiled topology where they still hold; the result does not depend
+ * on it. Problems of the document (a negative volume, missing driver numbers, a floating part) name their place.
+ * @example evaluateProject(project).ok
+ */
+export function evaluateProject(project: Project, previous?: Evaluated): Result<Evaluated> {
+  const read = readModel(project);
+  if (!read.ok) return read;
+  const { model, volumes, findings } = read.value;
+  const simulation = simulate(model, screenGrid, previous?.solved);
+  if (!simulation.ok) return simulation;
+  const figures = keyFigures(project, model, simulation.value, volumes, sensitivityDbSpl(project));
+  const found: Finding[] = [...findings, ...findFlaws({ project, model, simulation: simulation.value, figures })];
+  return succeed({
+    model,
+    simulation: simulation.value,
+    keyFigures: figures,
+    findings: found,
+    solved: simulation.value.solved,
+  });
+}

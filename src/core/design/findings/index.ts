@@ -1,0 +1,19 @@
+import type { Finding } from '../../messages/problem.ts';
+import { cabinetFit } from './cabinetFit.ts';
+import type { Check, Context } from './context.ts';
+import { crossoverPolarity } from './crossoverPolarity.ts';
+import { excursion } from './excursion.ts';
+import { leastImpedance } from './leastImpedance.ts';
+import { partPower } from './partPower.ts';
+import { portSpeed } from './portSpeed.ts';
+
+const checks: readonly Check[] = [leastImpedance, partPower, excursion, crossoverPolarity, portSpeed, cabinetFit];
+const weight = { danger: 0, warning: 1, note: 2 };
+
+/** Every flaw the checks find, the gravest first; the order of the checks within one severity. */
+export function findFlaws(context: Context): Finding[] {
+  const found = checks.flatMap((check) => check(context));
+  return found.sort((a, b) => weight[a.severity] - weight[b.severity]);
+}
+
+export type { Check, Context } from './context.ts';

@@ -1,0 +1,60 @@
+import { bandIndices, greatestInBand, leastInBand } from './band.ts';
+
+// Key figures of a response, by the project's own conventions: the reference is the mean level from 200 Hz to 2 kHz.
+export const MEAN_FROM_HZ = 200;
+export const MEAN_TO_HZ = 2000;
+export const RIPPLE_TO_HZ = 10000;
+
+/** Mean of levels in dB over a logarithmic frequency axis (trapezoids), null where fewer than two points lie in the band. */
+export function meanLevelDb(
+  levelsDb: Float64Array,
+  frequenciesHz: Float64Array,
+  fromHz = MEAN_FROM_HZ,
+  toHz = MEAN_TO_HZ,
+): number | null {
+  const { from, to } = bandIndices(frequenciesHz, fromHz, toHz);
+  if (to - from < 2) return null;
+  let area = 0;
+  for (let i = from + 1; i < to; i++) {
+    area += 0.5 * (levelsDb[i]! + levelsDb[i - 1]!) * Math.log(frequenciesHz[i]! / frequenciesHz[i - 1]!);
+  }
+  return area / Math.log(frequenciesHz[to - 1]! / frequenciesHz[from]!);
+}
+
+/** Half of greatest minus least level in a band, dB. */
+export function rippleDb(
+  levelsDb: Float64Array,
+  frequenciesHz: Float64Array,
+  fromHz: number,
+  toHz: number,
+): number | null {
+  const greatest = greatestInBand(levelsDb, frequenciesHz, fromHz, toHz);
+  const least = leastInBand(levelsDb, frequenciesHz, fromHz, toHz);
+  return greatest === null || least === null ? null : (greatest.value - least.value) / 2;
+}
+
+/**
+ * Frequency where the level, going from `startHz` down or up, first falls `dropDb` below `referenceDb`; linear in log
+ * frequency between the sweep's points. null where it does not within the sweep.
+ */
+export function dropFrequencyHz(
+  levelsDb: Float64Array,
+  frequenciesHz: Float64Array,
+  startHz: number,
+  direction: 'down' | 'up',
+  referenceDb: number,
+  dropDb = 3,
+): number | null {
+  const goal = referenceDb - dropDb;
+  const step = direction === 'down' ? -1 : 1;
+  let i = 0;
+  while (i < frequenciesHz.length - 1 && frequenciesHz[i]! < startHz) i++;
+  for (; i >= 0 && i < frequenciesHz.length; i += step) {
+    if (levelsDb[i]! > goal) continue;
+    const before = i - step;
+    if (before < 0 || before >= frequenciesHz.length || levelsDb[before]! <= goal) return frequenciesHz[i]!;
+    const share = (levelsDb[before]! - goal) / (levelsDb[before]! - levelsDb[i]!);
+    return frequenciesHz[before]! * (frequenciesHz[i]! / frequenciesHz[before]!) ** share;
+  }
+  return null;
+}

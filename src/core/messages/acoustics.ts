@@ -1,0 +1,86 @@
+import { formatFigure } from './formatFigure.ts';
+import type { ProblemValues, WordingByCode } from './problem.ts';
+import { hertz } from './shortFigures.ts';
+
+interface ShownAs {
+  readonly unit: string;
+  readonly perSi: number;
+}
+
+// How people read a driver's and the air's numbers: shown value = SI value times `perSi`.
+const SHOWN: ReadonlyMap<string, ShownAs> = new Map([
+  ['reOhm', { unit: ' Ω', perSi: 1 }],
+  ['sdM2', { unit: ' cm²', perSi: 1e4 }],
+  ['fsHz', { unit: ' Hz', perSi: 1 }],
+  ['mmsKg', { unit: ' g', perSi: 1e3 }],
+  ['blTm', { unit: ' T·m', perSi: 1 }],
+  ['cmsMPerN', { unit: ' mm/N', perSi: 1e3 }],
+  ['vasM3', { unit: ' L', perSi: 1e3 }],
+  ['rmsKgPerS', { unit: ' kg/s', perSi: 1 }],
+  ['temperatureC', { unit: ' °C', perSi: 1 }],
+  ['pressurePa', { unit: ' hPa', perSi: 0.01 }],
+  ['humidityFraction', { unit: ' %', perSi: 100 }],
+  ['co2Fraction', { unit: ' %', perSi: 100 }],
+]);
+const AIR_NAMES: ReadonlyMap<string, string> = new Map([
+  ['temperatureC', 'temperature'],
+  ['pressurePa', 'pressure'],
+  ['humidityFraction', 'humidity'],
+  ['co2Fraction', 'share of carbon dioxide'],
+]);
+
+const shown = (field: string | undefined, value: string | number | undefined, digits = 3): string => {
+  const { unit, perSi } = SHOWN.get(field ?? '') ?? { unit: '', perSi: 1 };
+  return typeof value === 'number' ? `${formatFigure(value * perSi, digits)}${unit}` : 'no number';
+};
+const text = (values: ProblemValues, key: string): string => String(values[key] ?? '');
+const driverName = (id: string | undefined): string => (id === undefined ? 'The driver' : `Driver ${id}`);
+
+/** Sentences of the codes that begin with `acoustics.`. */
+export const acousticsWording: WordingByCode = {
+  'acoustics.air-out-of-range': (v, place) => {
+    const name = AIR_NAMES.get(place.field ?? '') ?? 'condition';
+    const range = `${shown(place.field, v.least)} to ${shown(place.field, v.most, 4)}`;
+    return {
+      sentence: `An air ${name} of ${shown(place.field, v.value, 4)} is outside what the formulas for air cover.`,
+      remedy: `Enter ${range}.`,
+    };
+  },
+  'acoustics.driver-incomplete': (v, place) => ({
+    sentence: `${driverName(place.id)} is not fully known: ${text(v, 'missing')} cannot be worked out from what is entered.`,
+    remedy:
+      v.oneMoreOf === ''
+        ? 'Enter Re, Sd, fs, Qes, Qms and one of Vas, Mms or Bl.'
+        : `Enter one more of these: ${text(v, 'oneMoreOf')}.`,
+  }),
+  'acoustics.driver-impossible': (v, place) =>
+    v.from === ''
+      ? {
+          sentence: `${driverName(place.id)} has ${text(v, 'symbol')} = ${shown(place.field, v.value)}, which no driver can have.`,
+          remedy: 'Enter a number above 0.',
+        }
+      : {
+          sentence: `${driverName(place.id)} cannot have these numbers together: ${text(v, 'from')} leave no possible ${text(v, 'symbol')}.`,
+          remedy: 'Check them against the data sheet; Qts must be below both Qms and Qes.',
+        },
+  'acoustics.sheet-contradiction': (v, place) => ({
+    sentence: `${driverName(place.id)} has ${text(v, 'symbol')} = ${shown(text(v, 'field'), v.entered)}, but ${text(v, 'used')} give ${shown(text(v, 'field'), v.derived)}; the latter is used.`,
+    remedy: `Correct the one that is wrong, or clear ${text(v, 'symbol')}.`,
+  }),
+  'acoustics.sheet-sensitivity': (v, place) => ({
+    sentence: `${driverName(place.id)} is entered with ${formatFigure(Number(v.enteredDb), 3)} dB for 2.83 V at 1 m, but its other numbers give ${formatFigure(Number(v.derivedDb), 3)} dB; the latter is used.`,
+    remedy: 'Check Bl, Mms, Sd and Re; a sheet may also state the level somewhere else in the band.',
+  }),
+  'acoustics.port-too-wide': (v, place) => ({
+    sentence: `${place.id === undefined ? 'A port' : `Port ${place.id}`} of this section tunes the chamber to ${hertz(v.highestHz)} at most, not to ${hertz(v.tuningHz)}: its length would be below zero.`,
+    remedy: 'Use a wider port, more of them, a smaller chamber or a lower tuning.',
+  }),
+  'acoustics.qtc-not-above-qts': (v) => ({
+    sentence: `A sealed box raises the Q of a driver: with Qts = ${shown(undefined, v.qts)} a Qtc of ${shown(undefined, v.qtc)} is out of reach.`,
+    remedy: `Ask for a Qtc above ${shown(undefined, v.qts)}, or take a driver with a lower Qts.`,
+  }),
+  'acoustics.no-flat-vented': (v) => ({
+    sentence: `Qts = ${shown(undefined, v.qts)} has no flat vented alignment with QL = ${shown(undefined, v.ql)}: it works from ${shown(undefined, v.least)} to ${shown(undefined, v.most)}.`,
+    remedy: 'Choose a sealed box, or a driver whose Qts lies in that range.',
+  }),
+};

@@ -1,0 +1,2 @@
+export * from './problem.ts';
+export * from './word.ts';

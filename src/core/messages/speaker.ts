@@ -1,0 +1,42 @@
+import type { WordingByCode } from './problem.ts';
+import { litres, millimetres } from './shortFigures.ts';
+
+/** Sentences of the codes that begin with `speaker.`. */
+export const speakerWording: WordingByCode = {
+  'speaker.no-volume-left': (v, place) => ({
+    sentence: `Chamber ${place.id} has no air left: ${litres(v.grossM3)} less ${litres(v.takenM3)} for drivers, ports and braces.`,
+    remedy: 'Make the cabinet or the chamber larger, or take a port or brace out of it.',
+  }),
+  'speaker.no-inside': (v) => ({
+    sentence: `Panels of ${millimetres(v.panelM)} leave no inside in a cabinet of ${millimetres(v.widthM)} × ${millimetres(v.heightM)} × ${millimetres(v.depthM)}.`,
+    remedy: 'Make the cabinet larger or its panels thinner.',
+  }),
+  'speaker.unknown-driver': (v, place) => ({
+    sentence: `${place.id} names a driver that is not in the project: ${v.driverId}.`,
+    remedy: 'Choose one of the project’s drivers for it.',
+  }),
+  'speaker.no-mount': (_v, place) => ({
+    sentence: `${place.id} has no place on the cabinet.`,
+    remedy: 'Give it a place on the front.',
+  }),
+  'speaker.unknown-chamber': (v, place) => ({
+    sentence: `${place.id} names a chamber that is not in the project: ${v.chamberId}.`,
+    remedy: 'Choose one of the project’s chambers for it.',
+  }),
+  'speaker.no-amplifier': () => ({
+    sentence: 'Nothing drives this network: it has no amplifier channel.',
+    remedy: 'Add an amplifier channel (V1 from a node to 0) and connect the crossover to it.',
+  }),
+  'speaker.unknown-amplifier': (_v, place) => ({
+    sentence: `Amplifier channel ${place.id} has no settings.`,
+    remedy: 'State its output resistance and its rated minimum load.',
+  }),
+  'speaker.no-speaker': () => ({
+    sentence: 'There is no driver in this network.',
+    remedy: 'Add a way: choose a driver and its place on the front.',
+  }),
+  'speaker.listener-behind-front': (v) => ({
+    sentence: `The listening point is only ${millimetres(v.distanceM)} from ${v.partId}.`,
+    remedy: 'Listen from farther away; 0.1 m is the least.',
+  }),
+};

@@ -1,0 +1,11 @@
+export { assembleCircuit } from './assemble.ts';
+export { type ChamberVolume, chamberVolume } from './chamberVolume.ts';
+export { addInto, anglesRad, complexCurve, levelsDbSpl, magnitudes } from './complexCurve.ts';
+export { listeningPoint } from './listeningPoint.ts';
+export * from './model.ts';
+export { pointSource } from './pointSource.ts';
+export { type ReadModel, readModel } from './readModel.ts';
+export { simulate } from './simulate.ts';
+export * from './simulation.ts';
+export type { Solved } from './solved.ts';
+export { unwrapInPlace } from './unwrap.ts';

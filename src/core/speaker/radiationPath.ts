@@ -1,0 +1,34 @@
+import { edgePaths, type Position } from '../acoustics/index.ts';
+import type { Project } from '../document/schema.ts';
+import type { Radiation } from './model.ts';
+
+/**
+ * The path from a source on the cabinet to the listening point: exact length, angle off the normal of the face it sits on,
+ * and the detours over the cabinet's edges in the `baffle-step` view.
+ *
+ * A source at z = -depth sits on the back and faces away. `pistonRadiusM` of the equivalent flat piston.
+ * @example radiationPath(project, { xM: 0, yM: 0.5, zM: -0.02 }, 0.08, listeningPoint(project.listening))
+ */
+export function radiationPath(
+  project: Project,
+  source: Position,
+  pistonRadiusM: number,
+  listener: Position,
+): Radiation {
+  const { enclosure, listening } = project;
+  const dx = listener.xM - source.xM;
+  const dy = listener.yM - source.yM;
+  const dz = listener.zM - source.zM;
+  const distanceM = Math.hypot(dx, dy, dz);
+  // A source on the back faces away: its normal points to -z.
+  const onBack = source.zM <= -enclosure.depthM;
+  const planeZ = onBack ? -enclosure.depthM : 0;
+  const outward = onBack ? planeZ - listener.zM : listener.zM - planeZ;
+  const offAxisDeg =
+    (Math.acos(Math.max(-1, Math.min(1, outward / Math.hypot(dx, dy, listener.zM - planeZ)))) * 180) / Math.PI;
+  const edges =
+    listening.radiation === 'baffle-step'
+      ? edgePaths(enclosure, source, { xM: listener.xM, yM: listener.yM, zM: outward })
+      : null;
+  return { distanceM, pistonRadiusM, offAxisDeg: Math.min(90, offAxisDeg), edges };
+}

@@ -1,0 +1,174 @@
+import { describe, expect, it } from 'vitest';
+import { type Evaluated, evaluateProject } from '../../../src/core/design/evaluateProject.ts';
+import type { Project } from '../../../src/core/document/schema.ts';
+import { word } from '../../../src/core/messages/index.ts';
+import { magnitudes } from '../../../src/core/speaker/complexCurve.ts';
+import { demoProject, withPart } from './demoProject.ts';
+
+const room = demoProject('reading-room');
+const lesson = demoProject('port-lesson');
+const evaluated = (project: Project): Evaluated => {
+  const result = evaluateProject(project);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+const codes = (project: Project): string[] => evaluated(project).findings.map((f) => f.code);
+const problemCodes = (project: Project): string[] => {
+  const result = evaluateProject(project);
+  return result.ok ? [] : result.problems.map((p) => p.code);
+};
+const reversed = (project: Project, id: string): Project => {
+  const part = project.network.parts.find((p) => p.id === id)!;
+  return withPart(project, id, { nodes: [part.nodes[1], part.nodes[0]] });
+};
+
+describe('evaluateProject', () => {
+  it('computes every demo with finite curves and figures', () => {
+    for (const name of ['reading-room', 'kitchen-shelf', 'port-lesson'] as const) {
+      const { simulation, keyFigures } = evaluated(demoProject(name));
+      expect(simulation.sum.re.every(Number.isFinite)).toBe(true);
+      expect(simulation.sum.im.every(Number.isFinite)).toBe(true);
+      expect(keyFigures.lowMinus3Hz).toBeGreaterThan(20);
+      expect(keyFigures.lowMinus3Hz).toBeLessThan(150);
+      expect(keyFigures.leastImpedance!.ohm).toBeGreaterThan(1);
+    }
+  });
+
+  it('does not depend on what an earlier evaluation lends', () => {
+    const before = evaluated(room);
+    const project = withPart(room, 'C3', { farad: 47e-6 });
+    const lent = evaluateProject(project, before);
+    const fresh = evaluated(project);
+    expect(lent.ok && lent.value.simulation.sum).toEqual(fresh.simulation.sum);
+    expect(lent.ok && lent.value.keyFigures).toEqual(fresh.keyFigures);
+  });
+
+  it('moves the dip between the twin peaks to the tuning when the port is shortened', () => {
+    // Leak and absorption off, so that the dip stands at the tuning itself; the coil shifts it by well under 1 %.
+    const chambers = lesson.enclosure.chambers.map((c) => ({ ...c, leak: null, absorption: null }));
+    for (const lengthM of [0.12, 0.08, 0.05]) {
+      const ports = lesson.enclosure.ports.map((p) => ({ ...p, lengthM, loss: null }));
+      const { simulation, keyFigures } = evaluated({ ...lesson, enclosure: { ...lesson.enclosure, chambers, ports } });
+      const tuning = keyFigures.chambers[0]!.tuningHz!;
+      const size = magnitudes(simulation.amplifiers[0]!.impedance);
+      let dip = -1;
+      simulation.frequenciesHz.forEach((hz, i) => {
+        if (hz > tuning * 0.8 && hz < tuning * 1.25 && (dip < 0 || size[i]! < size[dip]!)) dip = i;
+      });
+      // One step of the sweep is 0.76 %.
+      expect(Math.abs(simulation.frequenciesHz[dip]! / tuning - 1)).toBeLessThan(0.0077);
+    }
+  });
+
+  it('reads the tuning of a sealed chamber by the handbook formulas', () => {
+    const sealed = { ...lesson, enclosure: { ...lesson.enclosure, ports: [] } };
+    const { keyFigures, model } = evaluated(sealed);
+    const chamber = keyFigures.chambers[0]!;
+    // fc/fs = Qtc/Qts = √(1 + Vas/Vb), with the demo's own data sheet.
+    const qts = (4.8 * 0.42) / (4.8 + 0.42);
+    expect(chamber.sealed!.qtc / chamber.sealed!.fcHz).toBeCloseTo(qts / 46, 6);
+    expect(chamber.sealed!.fcHz / 46).toBeCloseTo(Math.sqrt(1 + 0.022 / chamber.apparentM3), 3);
+    expect(model.ports).toHaveLength(0);
+  });
+});
+
+describe('findings', () => {
+  it('judge the least impedance against the amplifier’s rating', () => {
+    const { ohm } = evaluated(room).keyFigures.leastImpedance!;
+    const rated = (ratedMinimumLoadOhm: number): Project => ({
+      ...room,
+      chain: { ...room.chain, amplifiers: room.chain.amplifiers.map((a) => ({ ...a, ratedMinimumLoadOhm })) },
+    });
+    expect(codes(rated(ohm * 1.02))).toContain('finding.least-impedance');
+    expect(codes(rated(ohm * 0.98))).not.toContain('finding.least-impedance');
+    expect(evaluated(rated(ohm * 2.1)).findings[0]).toMatchObject({
+      severity: 'danger',
+      code: 'finding.least-impedance',
+    });
+  });
+
+  it('see a driver turned round at its crossover', () => {
+    const polarity = (project: Project) =>
+      evaluated(project).findings.filter((f) => f.code === 'finding.crossover-polarity').length;
+    expect(polarity(reversed(room, 'LS2'))).toBeGreaterThan(polarity(room));
+  });
+
+  it('see excursion and port speed at the set drive', () => {
+    const loud = { ...room, chain: { ...room.chain, driveV: 28 } };
+    expect(codes(loud)).toEqual(expect.arrayContaining(['finding.excursion', 'finding.port-loud']));
+    const quiet = { ...room, chain: { ...room.chain, driveV: 0.5 } };
+    expect(codes(quiet)).not.toContain('finding.excursion');
+    expect(codes(quiet)).not.toContain('finding.port-careful');
+  });
+
+  it('see power beyond a rating', () => {
+    const loud = { ...room, chain: { ...room.chain, driveV: 40 } };
+    expect(codes(loud)).toEqual(expect.arrayContaining(['finding.resistor-power', 'finding.coil-power']));
+  });
+
+  it('see what does not fit the cabinet', () => {
+    const { enclosure } = room;
+    const at = (changes: object): Project => ({
+      ...room,
+      enclosure: { ...enclosure, mounts: enclosure.mounts.map((m) => (m.partId === 'LS1' ? { ...m, ...changes } : m)) },
+    });
+    expect(codes(at({ xM: 0.05 }))).toContain('finding.driver-over-edge');
+    expect(codes(at({ yM: 0.7 }))).toContain('finding.drivers-overlap');
+    expect(codes({ ...room, enclosure: { ...enclosure, depthM: 0.11 } })).toEqual(
+      expect.arrayContaining(['finding.magnet-hits-back', 'finding.port-too-long']),
+    );
+    const chambers = enclosure.chambers.map((c) =>
+      c.id === 'low' ? { ...c, volume: { kind: 'geometry' as const, bottomM: 0.018, topM: 0.7, depthM: null } } : c,
+    );
+    expect(codes({ ...room, enclosure: { ...enclosure, chambers } })).toContain('finding.chambers-overlap');
+    for (const code of ['finding.driver-over-edge', 'finding.drivers-overlap', 'finding.port-too-long']) {
+      expect(codes(room)).not.toContain(code);
+    }
+  });
+
+  it('say both numbers where a data sheet contradicts itself', () => {
+    const drivers = room.drivers.map((d) => (d.id === 'woofer' ? { ...d, entered: { ...d.entered, qts: 0.6 } } : d));
+    const finding = evaluated({ ...room, drivers }).findings.find((f) => f.place.id === 'woofer');
+    expect(finding).toBeDefined();
+    expect(word(finding!).sentence).toMatch(/0\.6/);
+    expect(word(finding!).sentence).toMatch(/0\.36/);
+  });
+
+  it('have a sentence and a remedy each, with no gap in either', () => {
+    const wild = { ...room, chain: { ...room.chain, driveV: 60 }, enclosure: { ...room.enclosure, depthM: 0.11 } };
+    const { findings } = evaluated(wild);
+    expect(findings.length).toBeGreaterThan(5);
+    for (const finding of findings) {
+      const { sentence, remedy } = word(finding);
+      expect(`${sentence} ${remedy}`).not.toMatch(/NaN|undefined|null|Infinity|no description/);
+    }
+  });
+});
+
+describe('problems', () => {
+  it('name a chamber without air, a driver without numbers, a network without a source', () => {
+    const chambers = room.enclosure.chambers.map((c) => (c.id === 'low' ? { ...c, bracesM3: 0.2 } : c));
+    expect(problemCodes({ ...room, enclosure: { ...room.enclosure, chambers } })).toEqual(['speaker.no-volume-left']);
+    const drivers = room.drivers.map((d) => (d.id === 'mid' ? { ...d, entered: { reOhm: 5 } } : d));
+    const result = evaluateProject({ ...room, drivers });
+    expect(result.ok).toBe(false);
+    if (!result.ok) expect(result.problems[0]!.place).toMatchObject({ kind: 'driver', id: 'mid' });
+    const parts = room.network.parts.filter((p) => p.kind !== 'amplifier');
+    expect(problemCodes({ ...room, network: { parts } })).toContain('speaker.no-amplifier');
+    expect(problemCodes({ ...room, enclosure: { ...room.enclosure, panelM: 0.2 } })).toContain('speaker.no-inside');
+  });
+
+  it('name a floating part and a short across the amplifier', () => {
+    const result = evaluateProject(withPart(room, 'R1', { nodes: ['nowhere', 'else'] }));
+    expect(result.ok).toBe(false);
+    const short = evaluateProject({
+      ...room,
+      network: { parts: [...room.network.parts, { kind: 'jumper', id: 'J9', nodes: ['in', '0'], note: '' }] },
+      chain: {
+        ...room.chain,
+        amplifiers: room.chain.amplifiers.map((a) => ({ ...a, outputResistanceOhm: 0, cableOhm: 0 })),
+      },
+    });
+    expect(short.ok && short.value.findings.length === 0).toBe(false);
+  });
+});
