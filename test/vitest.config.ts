@@ -12,6 +12,9 @@ const executablePath = chromiumPath() ?? 'chromium';
 // `npm run check` leaves the slow tests to `npm test`.
 const quick = process.env.CONEWRIGHT_QUICK === '1';
 
+// Ends a test that hangs; a loaded machine must not fail one that is only slow.
+const patience = { testTimeout: 60_000, hookTimeout: 120_000 };
+
 // Separate from vite.config.ts, so that the offline and content-policy plugins stay out of the tests.
 export default defineConfig({
   root,
@@ -22,6 +25,7 @@ export default defineConfig({
         test: {
           name: 'node',
           environment: 'node',
+          ...patience,
           include: ['test/**/*.test.ts', 'demo-data/**/*.test.ts'],
           exclude: ['test/browser/**', 'node_modules/**', ...(quick ? ['**/*.slow.test.ts'] : [])],
         },
@@ -55,6 +59,8 @@ export default defineConfig({
         },
         test: {
           name: 'browser',
+          setupFiles: ['test/browser/cleanUp.ts'],
+          ...patience,
           include: ['test/browser/components/**/*.test.{ts,tsx}'],
           browser: {
             enabled: true,

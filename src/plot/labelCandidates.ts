@@ -1,10 +1,10 @@
 import type { Box, LabelField } from './labelField.ts';
 
-const STRIDE_PX = 12;
+const STRIDE_PX = 18;
 const GAP_PX = 3;
 
 /**
- * Places beside a curve where its name could stand: every twelve pixels along it, just above and just below the stretch
+ * Places beside a curve where its name could stand: every eighteen pixels along it, just above and just below the stretch
  * that the text spans. Yields the middle of the text.
  */
 export function* labelCandidates(
@@ -17,7 +17,7 @@ export function* labelCandidates(
   for (let x = area.left + half; x <= area.right - half; x += STRIDE_PX) {
     let highest = Number.POSITIVE_INFINITY;
     let lowest = Number.NEGATIVE_INFINITY;
-    for (let at = x - half; at <= x + half; at += 4) {
+    for (let at = x - half; at <= x + half; at += 6) {
       const y = field.heightAt(curve, at);
       if (y < highest) highest = y;
       if (y > lowest) lowest = y;

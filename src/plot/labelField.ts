@@ -10,12 +10,14 @@ export interface Box {
 export const boxesOverlap = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
-const COLUMN_PX = 4;
-const CROSSED = 14;
+const COLUMN_PX = 6;
+const CROSSED = 20;
 const NEARER_TO_ANOTHER = 60;
+const TOGETHER_PX = 9;
+const TOGETHER = 45;
 const TOWARDS_LEFT = 24;
 
-/** Curves sampled on columns of four pixels, and what it costs to put a text over or beside them. */
+/** Curves sampled on columns of six pixels, and what it costs to put a text over or beside them. */
 export class LabelField {
   private readonly left: number;
   private readonly width: number;
@@ -35,14 +37,15 @@ export class LabelField {
 
   /**
    * What a text of curve `own` costs in `box`: a share for every curve that it hides, a large sum when its middle lies
-   * nearer to another curve than to its own, and a little for every pixel away from the right-hand end.
+   * nearer to another curve than to its own, less where another runs together with its own, and a little for every pixel away from the right-hand end.
    */
   cost(own: number, box: Box): number {
     const first = Math.max(0, Math.floor((box.left - this.left) / COLUMN_PX));
     const last = Math.ceil((box.right - this.left) / COLUMN_PX);
     const middleX = (box.left + box.right) / 2;
     const middleY = (box.top + box.bottom) / 2;
-    const ownDistance = Math.abs(this.heightAt(own, middleX) - middleY);
+    const ownY = this.heightAt(own, middleX);
+    const ownDistance = Math.abs(ownY - middleY);
     let cost = TOWARDS_LEFT * (1 - (box.right - this.left) / this.width);
     for (const [index, row] of this.rows.entries()) {
       let hidden = 0;
@@ -52,8 +55,9 @@ export class LabelField {
       }
       cost += hidden * CROSSED;
       if (index === own) continue;
-      const distance = Math.abs((row[Math.round((middleX - this.left) / COLUMN_PX)] ?? Number.NaN) - middleY);
-      if (distance < ownDistance) cost += NEARER_TO_ANOTHER;
+      const y = row[Math.round((middleX - this.left) / COLUMN_PX)] ?? Number.NaN;
+      if (Math.abs(y - middleY) < ownDistance) cost += NEARER_TO_ANOTHER;
+      if (Math.abs(y - ownY) < TOGETHER_PX) cost += TOGETHER;
     }
     return cost;
   }

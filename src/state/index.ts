@@ -1,1 +1,10 @@
-export {};
+export { type Clock, systemClock } from './clock.ts';
+export { type Autosave, createAutosave, SAVE_DELAY_MS } from './createAutosave.ts';
+export { createWorkbench, type WorkbenchParts } from './createWorkbench.ts';
+export { indexedDbStorage } from './indexedDbStorage.ts';
+export { memoryStorage } from './memoryStorage.ts';
+export * from './projectStorage.ts';
+export type { DrawSchematic } from './schematicKeeper.ts';
+export { defaultSettings, readSettings, type SettingsStorage } from './settings.ts';
+export { webSettingsStorage } from './webSettingsStorage.ts';
+export * from './workbench.ts';

@@ -50,8 +50,9 @@ export async function newPage({ browser }: BuiltApp): Promise<Page> {
 
 /** Waits for the app's mark of the first painted curve. */
 export async function firstPicture(page: Page): Promise<number> {
-  await page.waitForFunction(() => performance.getEntriesByName('conewright:first-picture').length > 0, undefined, {
-    timeout: 20_000,
+  const painted = (): boolean => performance.getEntriesByName('conewright:first-picture').length > 0;
+  await page.waitForFunction(painted, undefined, { timeout: 20_000 }).catch(() => {
+    throw new Error('within 20 s the page painted no curve (it set no mark conewright:first-picture)');
   });
   return page.evaluate(
     () => performance.timeOrigin + performance.getEntriesByName('conewright:first-picture')[0]!.startTime,

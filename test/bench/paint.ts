@@ -56,11 +56,15 @@ const centreOf = async (candidate: Locator): Promise<Spot | null> => {
 
 /** A value on the screen that can be dragged; a capacitor's where there is one. */
 async function valueToDrag(page: Page): Promise<{ readonly spot: Spot; readonly text: string }> {
-  const controls = page.locator('[role=slider], [role=spinbutton], button, [tabindex="0"]');
-  for (const candidates of [controls.filter({ hasText: /[µu]F\b/ }), controls]) {
+  const controls = page.locator('[role=slider], [role=spinbutton]');
+  const capacitors = controls.filter({ hasText: /[µu]F\b/ });
+  // The lanes come after the first picture; without a capacitor in them any value will do.
+  await Promise.race([capacitors.first().waitFor(), page.waitForTimeout(5000)]);
+  await page.waitForLoadState('networkidle');
+  for (const candidates of [capacitors, controls]) {
     for (const candidate of (await candidates.all()).slice(0, MOST_CANDIDATES)) {
       const spot = await centreOf(candidate);
-      const text = (await candidate.textContent())?.trim() ?? '';
+      const text = (await candidate.getAttribute('aria-label')) ?? (await candidate.textContent()) ?? '';
       if (spot !== null && (await answersToDragging(page, spot))) return { spot, text };
     }
   }

@@ -23,11 +23,7 @@ async function part(title: string, measure: () => Measured | Promise<Measured>):
 }
 
 // Each part is brought in when its turn comes: one that cannot be loaded leaves the others as they are.
-const sweepFile: string = './sweep.ts';
-await part('network sweep', async () => {
-  const { sweepFigures }: { sweepFigures(): Measured | Promise<Measured> } = await import(sweepFile);
-  return sweepFigures();
-});
+await part('network sweep', async () => (await import('./sweep.ts')).sweepFigures());
 await part('full evaluation', async () => (await import('./evaluation.ts')).evaluationFigures());
 let app: BuiltApp | undefined;
 await part('build', async () => {

@@ -42,18 +42,26 @@ describe('the core against published values', () => {
     }
   });
 
+  // True of every input, so that another number must change nothing.
+  const SAME_EVERYWHERE = ['xo-sum-bw3']; // The two halves of a third-order Butterworth crossover sum flat at every frequency.
+
   it('an adapter looks at its inputs: with other numbers it fails or throws', () => {
+    let count = 0;
     const moved = (value: Json): Json => {
-      if (typeof value === 'number') return value * 1.37 + 0.11;
+      // Each number by a factor of its own: shapes and topologies stay the same when all are moved alike.
+      if (typeof value === 'number') return value * (1.37 + 0.11 * count++) + 0.11;
       if (Array.isArray(value)) return value.map(moved);
       if (typeof value === 'object' && value !== null)
         return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, moved(inner)]));
       return value;
     };
     const changed = cases
-      .filter(({ inputs }) => JSON.stringify(moved(inputs)) !== JSON.stringify(inputs))
-      .map((reference) => ({ ...reference, inputs: moved(reference.inputs) as typeof reference.inputs }));
+      .filter(({ inputs }) => /[:[,]-?\d/.test(JSON.stringify(inputs)))
+      .map((reference) => {
+        count = 0;
+        return { ...reference, inputs: moved(reference.inputs) as typeof reference.inputs };
+      });
     const passing = runReferences(adapters, changed).filter(({ kind }) => kind === 'passed');
-    expect(passing.map(({ id }) => id)).toEqual([]);
+    expect(passing.map(({ id }) => id)).toEqual(SAME_EVERYWHERE);
   });
 });

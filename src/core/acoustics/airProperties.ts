@@ -42,7 +42,13 @@ export const airProperties = (
   for (const [field, [least, most]] of Object.entries(AIR_LIMITS)) {
     const value = given[field as keyof typeof given];
     if (value >= least && value <= most) continue;
-    problems.push(problem('acoustics.air-out-of-range', { kind: 'field', field }, { value, least, most }));
+    problems.push(
+      problem(
+        'acoustics.air-out-of-range',
+        { kind: 'field', field },
+        { value: Number.isFinite(value) ? value : '', least, most },
+      ),
+    );
   }
   if (problems.length > 0) return fail(...problems);
   const { densityKgPerM3, waterMoleFraction } = moistAirDensity(

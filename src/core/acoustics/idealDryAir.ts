@@ -1,5 +1,8 @@
 import type { AirProperties } from './airProperties.ts';
 
+/** The rounded air of textbooks: dry, 20 °C, 101 325 Pa, ideal gas. */
+export const TEXTBOOK_AIR: AirProperties = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2 };
+
 const GAS_CONSTANT = 8.314462618;
 const MOLAR_MASS_KG = 28.9652e-3;
 const HEAT_CAPACITY_RATIO = 1.4;

@@ -32,6 +32,7 @@ export * from './port/portShape.ts';
 export * from './port/portToConeFlow.ts';
 export * from './port/portTuning.ts';
 export * from './port/rectangularEndCorrection.ts';
+export * from './port/roundPort.ts';
 export * from './radiation/discEdgeWave.ts';
 export * from './radiation/floorBounce.ts';
 export * from './radiation/lineDirectivity.ts';

@@ -1,7 +1,7 @@
 import type { Branch } from './branch.ts';
 import { branchOf } from './branchVoltage.ts';
 import { solveDensely } from './denseSolve.ts';
-import { runBack } from './eliminateTile.ts';
+import { substitute } from './eliminateTile.ts';
 import { type Complexes, type NodeSolution, potentialRow, TILE } from './nodeSolution.ts';
 
 // Y v = b. For an output V = Σ e_n v_n and a branch value p: dV/dp = Σ e_n dv_n/dp, and dv/dp = -Y⁻¹ (dY/dp) v because
@@ -43,7 +43,7 @@ export function solveAdjoint(solution: NodeSolution, output: readonly OutputTerm
   for (let f = 0; f < frequencyCount; f++) if (suspect[f] === 1) dense.set(f, column(u, solution, f));
   for (let first = 0; first < frequencyCount; first += TILE) {
     const count = Math.min(TILE, frequencyCount - first);
-    runBack(solution, compiled.elimination.transposed, u, first * compiled.elimination.slots, first, count);
+    substitute(solution, compiled.elimination.transposed, u, first * compiled.elimination.slots, first, count);
   }
   // The factors belong to the equations with their signs turned, S Y; (S Y)ᵀ w = e gives u = S w.
   for (let row = 0; row < compiled.unknownCount; row++) {

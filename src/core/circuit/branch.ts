@@ -15,6 +15,8 @@ export interface AdmittanceBranch {
   readonly admittance: Admittance;
   /** Set where the branch is as good as a wire: a link, or a resistance raised to the least that the solver takes. */
   readonly short?: 'link' | 'floored';
+  /** Set where the admittance is this real number at every frequency, siemens. */
+  readonly conductanceS?: number;
   /** By name of the value (`ohm`, `henry`, `dcrOhm`, ...): used by the adjoint, absent where a branch has no values to vary. */
   readonly derivatives?: Readonly<
     Record<string, { readonly value: number; readonly derivative: AdmittanceDerivative }>

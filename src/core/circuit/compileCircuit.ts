@@ -5,7 +5,7 @@ import { eliminationOrder } from './eliminationOrder.ts';
 import { eliminationProgram, pairSlots } from './eliminationProgram.ts';
 import { branchNodes, nodesOf } from './nodesOf.ts';
 import { rowSigns } from './rowSigns.ts';
-import { stampProgram } from './stampProgram.ts';
+import { EXCITATION_LENGTH, stampProgram } from './stampProgram.ts';
 import { TOPOLOGY_REMARKS, TOPOLOGY_RULES } from './topology/index.ts';
 
 /**
@@ -26,7 +26,7 @@ export function compileCircuit(branches: readonly Branch[], previous?: CompiledC
     if (branch.kind === 'source' && branch.resistanceOhm === 0) sourceOfKnown.set(branch.nodes[0], index);
   });
   const unknown = nodesOf(branches).filter((node) => !sourceOfKnown.has(node));
-  const { order, later } = eliminationOrder(...pattern(branches, unknown));
+  const { order, later } = eliminationOrder(...pattern(branches, unknown, sourceOfKnown));
   const nodes = [...Array.from(order, (i) => unknown[i]!), ...sourceOfKnown.keys()];
   const rowOf = new Map(nodes.map((node, row) => [node, row]));
   rowOf.set(RETURN, nodes.length);
@@ -37,8 +37,9 @@ export function compileCircuit(branches: readonly Branch[], previous?: CompiledC
   const signs = balanced ?? new Float64Array(nodes.length).fill(1);
   const knownBy = Int32Array.from(sourceOfKnown.values());
   const slots = pairSlots(later);
-  const branchesAt = (row: number): number[] =>
-    branches.flatMap((branch, index) => (branchNodes(branch).includes(nodes[row]!) ? [index] : []));
+  const stamps = stampProgram(branches, { rowOf, unknownCount, knownBy, signs, symmetric }, slots);
+  const excitedRows = new Set(stamps.excitations.filter((_, i) => i % EXCITATION_LENGTH === 0));
+  const elimination = eliminationProgram({ later, slots, symmetric, excitedRows, entries: stamps.entries });
   return succeed({
     branches,
     indexOf: new Map(branches.map(({ id }, index) => [id, index])),
@@ -48,36 +49,40 @@ export function compileCircuit(branches: readonly Branch[], previous?: CompiledC
     knownBy,
     signs,
     symmetric,
-    elimination: eliminationProgram(later, slots, symmetric, branchesAt),
-    stamps: stampProgram(branches, { rowOf, unknownCount, knownBy, signs, symmetric }, slots),
+    elimination,
+    stamps,
     remarks: TOPOLOGY_REMARKS.flatMap((remark) => remark(branches)),
   });
 }
 
-/** Which unknown potentials appear in whose equation, and which equations have an entry on the diagonal. */
-function pattern(branches: readonly Branch[], unknown: readonly string[]): [Set<number>[], boolean[]] {
+/** Which unknown potentials appear in whose equation, and which a source drives. */
+function pattern(
+  branches: readonly Branch[],
+  unknown: readonly string[],
+  known: ReadonlyMap<string, number>,
+): [Set<number>[], Set<number>] {
   const indexOf = new Map(unknown.map((node, index) => [node, index]));
   const neighbours = unknown.map(() => new Set<number>());
-  const diagonal = unknown.map(() => false);
   const couple = (from: readonly string[], to: readonly string[]): void => {
     for (const a of from) {
       for (const b of to) {
         const i = indexOf.get(a);
         const j = indexOf.get(b);
-        if (i === undefined || j === undefined) continue;
-        if (i === j) diagonal[i] = true;
-        else {
-          neighbours[i]!.add(j);
-          neighbours[j]!.add(i);
-        }
+        if (i === undefined || j === undefined || i === j) continue;
+        neighbours[i]!.add(j);
+        neighbours[j]!.add(i);
       }
     }
   };
+  const driven = new Set<number>();
   for (const branch of branches) {
+    const nodes = branchNodes(branch);
     if (branch.kind === 'gyrator') couple(branch.primary, branch.secondary);
-    else couple(branch.nodes, branch.nodes);
+    else couple(nodes, nodes);
+    if (branch.kind !== 'source' && !nodes.some((node) => known.has(node))) continue;
+    for (const node of nodes) if (indexOf.has(node)) driven.add(indexOf.get(node)!);
   }
-  return [neighbours, diagonal];
+  return [neighbours, driven];
 }
 
 function sameTopology(branches: readonly Branch[], others: readonly Branch[]): boolean {

@@ -8,15 +8,29 @@ export interface EliminationProgram {
   /** Number of stored matrix entries: diagonals first (slot = row), then pairs above and below the diagonal. */
   readonly slots: number;
   readonly steps: Int32Array;
+  readonly forward: Int32Array;
   readonly back: Int32Array;
   readonly transposed: Int32Array;
-  /** Rows with no later row to couple to, one in each separate piece of the network, and the branches at their nodes. */
-  readonly lastPivots: readonly { readonly row: number; readonly branches: readonly number[] }[];
+  /** Rows whose right-hand side sources reach, themselves or through the elimination; the others stay 0. */
+  readonly excited: Uint8Array;
+  /** 1 for rows with no later row to couple to, one in each separate piece of the network. */
+  readonly last: Uint8Array;
+  /** Slots that are filled before the elimination; others are read from the tabulated admittances themselves. */
+  readonly filled: readonly number[];
+}
+
+/** One entry of the matrix: the sum of what its branches add, times the sign. */
+export interface StampEntry {
+  readonly slot: number;
+  readonly sign: number;
+  readonly admittances: readonly number[];
+  /** Branches with constant values, each with a sign of its own. */
+  readonly constants: readonly { readonly branch: number; readonly sign: number }[];
 }
 
 /** Where each branch enters the equations: see stampProgram.ts. */
 export interface StampProgram {
-  readonly entries: Int32Array;
+  readonly entries: readonly StampEntry[];
   readonly excitations: Int32Array;
 }
 

@@ -1,83 +1,119 @@
 import { constantValue, sourceVoltage } from './branchValue.ts';
 import {
   addConstant,
-  addMagnitudes,
   addScaled,
   invert,
-  multiplier,
+  multiply,
+  pivotBranch,
+  pivotOne,
   scale,
-  substitute,
+  setProduct,
+  subtractProduct,
+  sumInto,
   update,
   watchedUpdate,
 } from './eliminationKernel.ts';
-import { BACK_LENGTH, DIAGONAL, MULTIPLIER, PIVOT, STEP_LENGTH } from './eliminationProgram.ts';
+import {
+  DIAGONAL,
+  INVERT,
+  MULTIPLY,
+  PIVOT_BRANCH,
+  PIVOT_ONE,
+  PIVOT_TWO,
+  SCALE,
+  SET_TWO,
+  STEP_LENGTH,
+  SUBSTITUTION_LENGTH,
+  SUBTRACT,
+} from './eliminationProgram.ts';
+import type { FillPlan } from './fillPlan.ts';
 import { type Complexes, type NodeSolution, TILE } from './nodeSolution.ts';
-import { ENTRY_LENGTH, EXCITATION_LENGTH } from './stampProgram.ts';
+import { EXCITATION_LENGTH } from './stampProgram.ts';
 
 /** The last pivot of a network has no entry below it to watch: it is suspect when this much of it has cancelled. */
 const GREATEST_CANCELLATION = 1e10;
+/** By how much an admittance may at most change within one tile of neighbouring frequencies. */
+const GREATEST_CHANGE = 1e3;
 
 /** Fills and eliminates the equations of the frequencies from `first` on, one tile, and leaves the potentials there. */
-export function eliminateTile(solution: NodeSolution, first: number): void {
+export function eliminateTile(solution: NodeSolution, plan: FillPlan, first: number): void {
+  const { compiled, potentials } = solution;
+  const { slots, forward, back } = compiled.elimination;
   const count = Math.min(TILE, solution.frequencyCount - first);
-  const base = first * solution.compiled.elimination.slots;
-  fillEntries(solution, base, first, count);
+  const base = first * slots;
+  fillEntries(solution, plan, base, first, count);
   fillExcitations(solution, first, count);
   eliminate(solution, base, first, count);
-  runBack(solution, solution.compiled.elimination.back, solution.potentials, base, first, count);
-  watchLastPivots(solution, base, first, count);
+  substitute(solution, forward, potentials, base, first, count);
+  substitute(solution, back, potentials, base, first, count);
 }
 
-function fillEntries(solution: NodeSolution, base: number, first: number, count: number): void {
-  const { compiled, table, factors } = solution;
-  const { entries } = compiled.stamps;
-  for (let e = 0; e < entries.length; e += ENTRY_LENGTH) {
-    const at = base + entries[e]! * TILE;
-    const branch = entries[e + 1]!;
-    const sign = entries[e + 2]!;
-    const row = table.rows[branch]!;
-    if (row !== null) addScaled(factors.re, factors.im, at, row.re, row.im, first, sign, count);
-    else addConstant(factors.re, at, sign * constantValue(compiled.branches[branch]!), count);
+function fillEntries(solution: NodeSolution, plan: FillPlan, base: number, first: number, count: number): void {
+  const { re: outRe, im: outIm } = solution.factors;
+  for (const { slot, constant, sign, re, im } of plan) {
+    const at = base + slot * TILE;
+    sumInto(outRe, at, constant, sign, re, first, count);
+    sumInto(outIm, at, 0, sign, im, first, count);
   }
 }
 
 function fillExcitations(solution: NodeSolution, first: number, count: number): void {
   const { compiled, table, potentials, stride } = solution;
   const { excitations } = compiled.stamps;
+  const { excited, last } = compiled.elimination;
+  for (let row = 0; row < excited.length; row++) {
+    // Other rows are set by the substitution, without a look at what they were.
+    if (excited[row] === 0 && last[row] === 0 && compiled.symmetric) continue;
+    const at = row * stride + first;
+    potentials.re.fill(0, at, at + count);
+    potentials.im.fill(0, at, at + count);
+  }
   for (let e = 0; e < excitations.length; e += EXCITATION_LENGTH) {
     const at = excitations[e]! * stride + first;
     const branch = excitations[e + 1]!;
     const factor = excitations[e + 3]! * sourceVoltage(compiled.branches[excitations[e + 2]!]!);
     const row = table.rows[branch]!;
-    if (row !== null) addScaled(potentials.re, potentials.im, at, row.re, row.im, first, factor, count);
-    else addConstant(potentials.re, at, factor * constantValue(compiled.branches[branch]!), count);
+    if (row === null) addConstant(potentials.re, at, factor * constantValue(compiled.branches[branch]!), count);
+    else {
+      addScaled(potentials.re, at, row.re, first, factor, count);
+      addScaled(potentials.im, at, row.im, first, factor, count);
+    }
   }
 }
 
 function eliminate(solution: NodeSolution, base: number, first: number, count: number): void {
-  const { compiled, factors, potentials, stride, suspect } = solution;
+  const { compiled, table, factors, suspect } = solution;
   const { steps } = compiled.elimination;
   const { re, im } = factors;
   for (let s = 0; s < steps.length; s += STEP_LENGTH) {
     const operation = steps[s]!;
     const a = base + steps[s + 1]! * TILE;
     const b = base + steps[s + 2]! * TILE;
-    if (operation === PIVOT) invert(re, im, a, count);
-    else if (operation === MULTIPLIER) {
-      const pivot = steps[s + 3]!;
-      const row = steps[s + 4]! * stride + first;
-      multiplier(re, im, b, a, base + pivot * TILE, count);
-      substitute(potentials.re, potentials.im, row, pivot * stride + first, re, im, b, count);
-    } else {
-      const c = base + steps[s + 3]! * TILE;
-      if (operation === DIAGONAL) watchedUpdate(re, im, a, b, c, count, suspect, first);
-      else update(re, im, a, b, c, count);
-    }
+    const c = base + steps[s + 3]! * TILE;
+    const d = base + steps[s + 4]! * TILE;
+    if (operation === PIVOT_BRANCH) {
+      const row = table.rows[steps[s + 2]!]!;
+      const diagonal = base + steps[s + 5]! * TILE;
+      pivotBranch(re, im, a, row.re, row.im, steps[s + 3]!, d, diagonal, count, suspect, first);
+    } else if (operation === PIVOT_ONE) pivotOne(re, im, a, b, c, d, count, suspect, first);
+    else if (operation === PIVOT_TWO) {
+      const entry = base + steps[s + 5]! * TILE;
+      const multiplier = base + steps[s + 6]! * TILE;
+      pivotOne(re, im, a, b, c, d, count, suspect, first);
+      multiply(re, im, multiplier, entry, a, count);
+      watchedUpdate(re, im, base + steps[s + 7]! * TILE, multiplier, entry, count, suspect, first);
+      update(re, im, base + steps[s + 8]! * TILE, c, entry, count);
+    } else if (operation === INVERT) {
+      invert(re, im, a, count);
+      if (compiled.elimination.last[steps[s + 1]!] === 1) watchLastPivot(solution, steps[s + 1]!, a, first, count);
+    } else if (operation === MULTIPLY) multiply(re, im, b, a, c, count);
+    else if (operation === DIAGONAL) watchedUpdate(re, im, a, b, c, count, suspect, first);
+    else update(re, im, a, b, c, count);
   }
 }
 
 /** Runs a list of substitutions on rows of `x` laid out as potentials are. */
-export function runBack(
+export function substitute(
   solution: NodeSolution,
   list: Int32Array,
   x: Complexes,
@@ -86,30 +122,41 @@ export function runBack(
   count: number,
 ): void {
   const { factors, stride } = solution;
-  for (let s = 0; s < list.length; s += BACK_LENGTH) {
-    const row = list[s]! * stride + first;
-    const entry = base + list[s + 1]! * TILE;
-    const other = list[s + 2]!;
-    if (other < 0) scale(x.re, x.im, row, factors.re, factors.im, entry, count);
-    else substitute(x.re, x.im, row, other * stride + first, factors.re, factors.im, entry, count);
-  }
-}
-
-function watchLastPivots(solution: NodeSolution, base: number, first: number, count: number): void {
-  const { compiled, table, factors, suspect } = solution;
-  for (const { row, branches } of compiled.elimination.lastPivots) {
-    gross.fill(0);
-    for (const branch of branches) {
-      const admittance = table.rows[branch]!;
-      if (admittance !== null) addMagnitudes(gross, admittance.re, admittance.im, first, count);
-    }
-    const at = base + row * TILE;
-    for (let f = 0; f < count; f++) {
-      const inverse = Math.abs(factors.re[at + f]!) + Math.abs(factors.im[at + f]!);
-      if (!(inverse * gross[f]! < GREATEST_CANCELLATION)) suspect[first + f] = 1;
+  for (let s = 0; s < list.length; s += SUBSTITUTION_LENGTH) {
+    const operation = list[s]!;
+    const row = list[s + 1]! * stride + first;
+    const entry = base + list[s + 2]! * TILE;
+    const other = list[s + 3]! * stride + first;
+    if (operation === SCALE) scale(x.re, x.im, row, factors.re, factors.im, entry, count);
+    else if (operation === SUBTRACT) subtractProduct(x.re, x.im, row, other, factors.re, factors.im, entry, count);
+    else {
+      setProduct(x.re, x.im, row, other, factors.re, factors.im, entry, count);
+      if (operation === SET_TWO) {
+        const next = base + list[s + 4]! * TILE;
+        subtractProduct(x.re, x.im, row, list[s + 5]! * stride + first, factors.re, factors.im, next, count);
+      }
     }
   }
 }
 
-/** Scratch of one tile. */
-const gross = new Float64Array(TILE);
+/** Marks frequencies where little is left of what went into a last pivot, which now holds its inverse. */
+function watchLastPivot(solution: NodeSolution, row: number, at: number, first: number, count: number): void {
+  const { factors, suspect } = solution;
+  // What goes in hardly changes within a tile, so its ends tell whether a closer look is needed at all.
+  const ends = Math.max(grossEntry(solution, row, first), grossEntry(solution, row, first + count - 1));
+  const enough = GREATEST_CANCELLATION / GREATEST_CHANGE / ends;
+  for (let f = 0; f < count; f++) {
+    const inverse = Math.abs(factors.re[at + f]!) + Math.abs(factors.im[at + f]!);
+    if (inverse < enough) continue;
+    if (!(inverse * grossEntry(solution, row, first + f) < GREATEST_CANCELLATION)) suspect[first + f] = 1;
+  }
+}
+
+function grossEntry({ compiled, table }: NodeSolution, row: number, f: number): number {
+  let gross = 0;
+  for (const branch of compiled.stamps.entries[row]!.admittances) {
+    const { re, im } = table.rows[branch]!;
+    gross += Math.abs(re[f]!) + Math.abs(im[f]!);
+  }
+  return gross;
+}

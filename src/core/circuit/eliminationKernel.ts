@@ -1,38 +1,54 @@
 // Unchecked kernels: each treats `count` neighbouring frequencies of one matrix entry or row at a time. Entries and rows
-// are stretches of `count` numbers in split arrays; arguments are where the stretches begin.
+// are stretches of `count` numbers in split arrays; arguments are where the stretches begin. Operations that follow one
+// another on the same entries are one loop, since loads and stores are what takes the time.
 
 /** An entry's update is watched: beyond this ratio to the entry before it, four digits are gone. */
 const GREATEST_GROWTH = 1e4;
 
-export function addScaled(
-  outRe: Float64Array,
-  outIm: Float64Array,
+/** out = constant + sign × (sum of the terms) */
+export function sumInto(
+  out: Float64Array,
   at: number,
-  re: Float64Array,
-  im: Float64Array,
+  constant: number,
+  sign: number,
+  terms: readonly Float64Array[],
+  from: number,
+  count: number,
+): void {
+  if (terms.length === 0) {
+    out.fill(constant, at, at + count);
+    return;
+  }
+  const a = terms[0]!;
+  if (terms.length === 1) {
+    for (let f = 0; f < count; f++) out[at + f] = constant + sign * a[from + f]!;
+    return;
+  }
+  const b = terms[1]!;
+  if (terms.length === 2) {
+    for (let f = 0; f < count; f++) out[at + f] = constant + sign * (a[from + f]! + b[from + f]!);
+    return;
+  }
+  const c = terms[2]!;
+  for (let f = 0; f < count; f++) out[at + f] = constant + sign * (a[from + f]! + b[from + f]! + c[from + f]!);
+  for (let t = 3; t < terms.length; t++) addScaled(out, at, terms[t]!, from, sign, count);
+}
+
+/** out += factor × term */
+export function addScaled(
+  out: Float64Array,
+  at: number,
+  term: Float64Array,
   from: number,
   factor: number,
   count: number,
 ): void {
-  for (let f = 0; f < count; f++) {
-    outRe[at + f]! += factor * re[from + f]!;
-    outIm[at + f]! += factor * im[from + f]!;
-  }
+  for (let f = 0; f < count; f++) out[at + f]! += factor * term[from + f]!;
 }
 
-/** out[f] += |re| + |im| */
-export function addMagnitudes(
-  out: Float64Array,
-  re: Float64Array,
-  im: Float64Array,
-  from: number,
-  count: number,
-): void {
-  for (let f = 0; f < count; f++) out[f]! += Math.abs(re[from + f]!) + Math.abs(im[from + f]!);
-}
-
-export function addConstant(out: Float64Array, at: number, value: number, count: number): void {
-  for (let f = at; f < at + count; f++) out[f]! += value;
+/** out += constant */
+export function addConstant(out: Float64Array, at: number, constant: number, count: number): void {
+  for (let f = at; f < at + count; f++) out[f]! += constant;
 }
 
 /** entry = 1 / entry */
@@ -47,7 +63,7 @@ export function invert(re: Float64Array, im: Float64Array, at: number, count: nu
 }
 
 /** target = source × inverse pivot */
-export function multiplier(
+export function multiply(
   re: Float64Array,
   im: Float64Array,
   target: number,
@@ -112,8 +128,86 @@ export function watchedUpdate(
   }
 }
 
+/** A pivot that couples to one later row: inverse, multiplier and the watched update of the later row's diagonal. */
+export function pivotOne(
+  re: Float64Array,
+  im: Float64Array,
+  pivot: number,
+  entry: number,
+  target: number,
+  diagonal: number,
+  count: number,
+  suspect: Uint8Array,
+  first: number,
+): void {
+  for (let f = 0; f < count; f++) {
+    const a = re[pivot + f]!;
+    const b = im[pivot + f]!;
+    const scale = 1 / (a * a + b * b);
+    const p = a * scale;
+    const q = -b * scale;
+    const u = re[entry + f]!;
+    const v = im[entry + f]!;
+    const mRe = u * p - v * q;
+    const mIm = u * q + v * p;
+    const updateRe = mRe * u - mIm * v;
+    const updateIm = mRe * v + mIm * u;
+    const beforeRe = re[diagonal + f]!;
+    const beforeIm = im[diagonal + f]!;
+    const growth = Math.abs(updateRe) + Math.abs(updateIm);
+    // Written so that NaN, from a pivot of exactly 0, is suspect too.
+    if (!(growth <= GREATEST_GROWTH * (Math.abs(beforeRe) + Math.abs(beforeIm)))) suspect[first + f] = 1;
+    re[pivot + f] = p;
+    im[pivot + f] = q;
+    re[target + f] = mRe;
+    im[target + f] = mIm;
+    re[diagonal + f] = beforeRe - updateRe;
+    im[diagonal + f] = beforeIm - updateIm;
+  }
+}
+
+/** The same where the entry is sign × a tabulated admittance, read from the row `yRe`, `yIm` at `first`. */
+export function pivotBranch(
+  re: Float64Array,
+  im: Float64Array,
+  pivot: number,
+  yRe: Float64Array,
+  yIm: Float64Array,
+  sign: number,
+  target: number,
+  diagonal: number,
+  count: number,
+  suspect: Uint8Array,
+  first: number,
+): void {
+  for (let f = 0; f < count; f++) {
+    const a = re[pivot + f]!;
+    const b = im[pivot + f]!;
+    const scale = 1 / (a * a + b * b);
+    const p = a * scale;
+    const q = -b * scale;
+    const u = sign * yRe[first + f]!;
+    const v = sign * yIm[first + f]!;
+    const mRe = u * p - v * q;
+    const mIm = u * q + v * p;
+    const updateRe = mRe * u - mIm * v;
+    const updateIm = mRe * v + mIm * u;
+    const beforeRe = re[diagonal + f]!;
+    const beforeIm = im[diagonal + f]!;
+    const growth = Math.abs(updateRe) + Math.abs(updateIm);
+    // Written so that NaN, from a pivot of exactly 0, is suspect too.
+    if (!(growth <= GREATEST_GROWTH * (Math.abs(beforeRe) + Math.abs(beforeIm)))) suspect[first + f] = 1;
+    re[pivot + f] = p;
+    im[pivot + f] = q;
+    re[target + f] = mRe;
+    im[target + f] = mIm;
+    re[diagonal + f] = beforeRe - updateRe;
+    im[diagonal + f] = beforeIm - updateIm;
+  }
+}
+
 /** x[row] -= entry × x[other] */
-export function substitute(
+export function subtractProduct(
   xRe: Float64Array,
   xIm: Float64Array,
   row: number,
@@ -130,6 +224,27 @@ export function substitute(
     const d = xIm[other + f]!;
     xRe[row + f]! -= a * c - b * d;
     xIm[row + f]! -= a * d + b * c;
+  }
+}
+
+/** x[row] = -entry × x[other] */
+export function setProduct(
+  xRe: Float64Array,
+  xIm: Float64Array,
+  row: number,
+  other: number,
+  re: Float64Array,
+  im: Float64Array,
+  entry: number,
+  count: number,
+): void {
+  for (let f = 0; f < count; f++) {
+    const a = re[entry + f]!;
+    const b = im[entry + f]!;
+    const c = xRe[other + f]!;
+    const d = xIm[other + f]!;
+    xRe[row + f] = b * d - a * c;
+    xIm[row + f] = -a * d - b * c;
   }
 }
 

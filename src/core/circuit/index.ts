@@ -17,7 +17,9 @@ export {
   impedanceLogSensitivity,
   logSensitivity,
   powerDerivatives,
+  sensitivityPerCent,
 } from './sensitivity.ts';
 export { solveCircuit, solveInto } from './solveCircuit.ts';
 export { inputImpedance, OPEN_OHM, sourceCurrent } from './sourceCurrent.ts';
-export { type AdmittanceRow, type AdmittanceTable, tabulateAdmittances } from './tabulateAdmittances.ts';
+export * from './synthesis/index.ts';
+export { type AdmittanceRow, type AdmittanceTable, retabulate, tabulateAdmittances } from './tabulateAdmittances.ts';

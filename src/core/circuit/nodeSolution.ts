@@ -9,7 +9,7 @@ export interface Complexes {
 }
 
 /** How many neighbouring frequencies are eliminated together: their entries stay in the nearest cache. */
-export const TILE = 32;
+export const TILE = 64;
 
 /** The potentials of every node over a sweep, with the factors that gave them. Buffers are reused by `solveInto`. */
 export interface NodeSolution {

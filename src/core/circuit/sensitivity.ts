@@ -37,6 +37,18 @@ export function logSensitivity(adjoint: AdjointSolution, output: Complexes, valu
 }
 
 /**
+ * What 1 % more of a value does to an output of this logarithmic sensitivity, to first order: dB and radians.
+ * @example sensitivityPerCent({ re: 1, im: 0 }).db // 0.0869
+ */
+export const sensitivityPerCent = (sensitivity: {
+  readonly re: number;
+  readonly im: number;
+}): { readonly db: number; readonly phaseRad: number } => ({
+  db: (0.2 / Math.LN10) * sensitivity.re,
+  phaseRad: sensitivity.im / 100,
+});
+
+/**
  * d ln Zin / d ln p at a source over the sweep, for a circuit with that one source. No second solve: in a reciprocal
  * circuit dI/dp = v_b² dy/dp for 1 V at the terminals, so d ln Zin / d ln p = -Zin p (v_b / V)² dy/dp. Across a gyrator the
  * adjoint has the opposite sign, which the signs of the equations tell.

@@ -3,6 +3,7 @@ import { sourceVoltage } from './branchValue.ts';
 import type { CompiledCircuit } from './compiledCircuit.ts';
 import { solveDensely } from './denseSolve.ts';
 import { eliminateTile } from './eliminateTile.ts';
+import { fillPlan } from './fillPlan.ts';
 import { type NodeSolution, nodeSolution, TILE } from './nodeSolution.ts';
 import type { AdmittanceTable } from './tabulateAdmittances.ts';
 
@@ -39,22 +40,41 @@ export function solveInto(
 }
 
 function run(solution: NodeSolution): Result<NodeSolution> {
-  const { compiled, table, potentials, factors, suspect, frequencyCount, stride } = solution;
-  const broken = table.rows.find((row) => row !== null && !row.finite);
-  if (broken) {
-    const { id } = broken.branch;
-    return fail(problem('circuit.not-finite', { kind: 'part', id }, { part: id }));
-  }
+  const { compiled, table, potentials, suspect, frequencyCount, stride } = solution;
+  const plan = fillPlan(compiled, table);
   suspect.fill(0);
-  for (const buffer of [factors.re, factors.im, potentials.re, potentials.im]) buffer.fill(0);
   compiled.knownBy.forEach((source, k) => {
     const begin = (compiled.unknownCount + k) * stride;
     potentials.re.fill(sourceVoltage(compiled.branches[source]!), begin, begin + frequencyCount);
+    potentials.im.fill(0, begin, begin + frequencyCount);
   });
-  for (let first = 0; first < frequencyCount; first += TILE) eliminateTile(solution, first);
-  const problems: Problem[] = [];
-  for (let f = 0; f < frequencyCount && problems.length === 0; f++) {
-    if (suspect[f] === 1) problems.push(...solveDensely(solution, potentials, f, false));
+  const ground = compiled.nodes.length * stride;
+  potentials.re.fill(0, ground, ground + frequencyCount);
+  potentials.im.fill(0, ground, ground + frequencyCount);
+  for (let first = 0; first < frequencyCount; first += TILE) eliminateTile(solution, plan, first);
+
+  const suspects: number[] = [];
+  for (let f = 0; f < frequencyCount; f++) if (suspect[f] === 1) suspects.push(f);
+  const broken = notFinite(solution, suspects);
+  if (broken.length > 0) return fail(...broken);
+  for (const f of suspects) {
+    const problems = solveDensely(solution, potentials, f, false);
+    if (problems.length > 0) return fail(...problems);
   }
-  return problems.length > 0 ? fail(...problems) : succeed(solution);
+  return succeed(solution);
+}
+
+/**
+ * Branches whose admittance is NaN or infinite somewhere. Such a number makes every pivot that it reaches suspect, so
+ * only suspect frequencies need be searched, and what lies between nodes of known potential, which no pivot meets.
+ */
+function notFinite({ compiled, table }: NodeSolution, suspects: readonly number[]): Problem[] {
+  const isKnown = (node: string): boolean => compiled.rowOf.get(node)! >= compiled.unknownCount;
+  return table.rows.flatMap((row) => {
+    if (row === null) return [];
+    const { id, nodes } = row.branch;
+    const isBad = (f: number): boolean => !Number.isFinite(row.re[f]!) || !Number.isFinite(row.im[f]!);
+    const bad = nodes.every(isKnown) ? row.re.some((_, f) => isBad(f)) : suspects.some(isBad);
+    return bad ? [problem('circuit.not-finite', { kind: 'part', id }, { part: id })] : [];
+  });
 }

@@ -1,11 +1,11 @@
 import { type Branch, RETURN } from './branch.ts';
-import type { StampProgram } from './compiledCircuit.ts';
+import type { StampEntry, StampProgram } from './compiledCircuit.ts';
 import type { PairSlots } from './eliminationProgram.ts';
 
-/** `entries`: slot, branch, sign. Adds sign × the branch's value (admittance, gyration or conductance) to the slot. */
-export const ENTRY_LENGTH = 3;
 /** `excitations`: row, branch, source, sign. Adds sign × the branch's value × the source's voltage to the right-hand side. */
 export const EXCITATION_LENGTH = 4;
+
+type Constant = { branch: number; sign: number };
 
 /** What the rows of the equations are called while stamps are written. */
 export interface Rows {
@@ -21,8 +21,20 @@ export interface Rows {
  * a known potential goes to the right-hand side.
  */
 export function stampProgram(branches: readonly Branch[], rows: Rows, slots: PairSlots): StampProgram {
-  const entries: number[] = [];
+  const entries = new Map<number, { slot: number; sign: number; admittances: number[]; constants: Constant[] }>();
   const excitations: number[] = [];
+
+  /** Adds sign × the branch's value (admittance, gyration or conductance) to the entry. */
+  const enter = (slot: number, branch: number, sign: number): void => {
+    const entry = entries.get(slot) ?? { slot, sign: 1, admittances: [], constants: [] };
+    entries.set(slot, entry);
+    if (branches[branch]!.kind !== 'admittance') entry.constants.push({ branch, sign });
+    else {
+      // All of them lie between the same two nodes, or all at one, so their signs are one.
+      entry.sign = sign;
+      entry.admittances.push(branch);
+    }
+  };
 
   /** The current value × v(node) leaves node `at`. */
   const term = (at: string, node: string, branch: number, value: number): void => {
@@ -33,11 +45,11 @@ export function stampProgram(branches: readonly Branch[], rows: Rows, slots: Pai
     if (column >= rows.unknownCount) {
       excitations.push(row, branch, rows.knownBy[column - rows.unknownCount]!, -sign);
     } else if (row === column) {
-      entries.push(row, branch, sign);
+      enter(row, branch, sign);
     } else if (row < column) {
-      entries.push(slots.upper(row, column), branch, sign);
+      enter(slots.upper(row, column), branch, sign);
     } else if (!rows.symmetric) {
-      entries.push(slots.lower(column, row), branch, sign);
+      enter(slots.lower(column, row), branch, sign);
     }
   };
 
@@ -67,5 +79,10 @@ export function stampProgram(branches: readonly Branch[], rows: Rows, slots: Pai
       if (node !== RETURN && row < rows.unknownCount) excitations.push(row, index, index, value * rows.signs[row]!);
     }
   });
-  return { entries: Int32Array.from(entries), excitations: Int32Array.from(excitations) };
+  // Entries that only fill-in reaches begin at 0 like all others.
+  const all = Array.from(
+    { length: slots.count },
+    (_, slot): StampEntry => entries.get(slot) ?? { slot, sign: 1, admittances: [], constants: [] },
+  );
+  return { entries: all, excitations: Int32Array.from(excitations) };
 }

@@ -6,8 +6,6 @@ export interface AdmittanceRow {
   readonly branch: AdmittanceBranch;
   readonly re: Float64Array;
   readonly im: Float64Array;
-  /** False where the branch gave NaN or Infinity somewhere: the solver refuses it by name. */
-  readonly finite: boolean;
 }
 
 /** One row for each branch of a compiled circuit, null for sources and gyrators. */
@@ -37,7 +35,26 @@ export function tabulateAdmittances(
     const re = new Float64Array(omegas.length);
     const im = new Float64Array(omegas.length);
     branch.admittance(omegas, re, im);
-    return { branch, re, im, finite: allFinite(re) && allFinite(im) };
+    return { branch, re, im };
+  });
+  return { omegas, rows };
+}
+
+/**
+ * The same at the frequencies of an earlier table and in its buffers, which that table loses: for long series of trials
+ * in which all values change. A row whose branch object is the same stays as it is.
+ * @example table = retabulate(compiled, table);
+ */
+export function retabulate(compiled: CompiledCircuit, earlier: AdmittanceTable): AdmittanceTable {
+  const { omegas } = earlier;
+  const rows = compiled.branches.map((branch, index) => {
+    if (branch.kind !== 'admittance') return null;
+    const old = earlier.rows[index];
+    if (old?.branch === branch) return old;
+    const re = old?.re ?? new Float64Array(omegas.length);
+    const im = old?.im ?? new Float64Array(omegas.length);
+    branch.admittance(omegas, re, im);
+    return { branch, re, im };
   });
   return { omegas, rows };
 }
@@ -45,11 +62,4 @@ export function tabulateAdmittances(
 function sameNumbers(a: Float64Array, b: Float64Array): boolean {
   if (a === b) return true;
   return a.length === b.length && a.every((value, i) => value === b[i]);
-}
-
-function allFinite(numbers: Float64Array): boolean {
-  // 0 × NaN and 0 × Infinity are NaN, and stay so in the sum.
-  let zero = 0;
-  for (let i = 0; i < numbers.length; i++) zero += 0 * numbers[i]!;
-  return zero === 0;
 }

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 
 // The saved document, version 1. SI units, the unit in every dimensional field's name. Derived values are never saved.
 // Objects are strict: a field that is not known is named, not dropped, so that a slip of the pen loses nothing.
@@ -8,9 +8,9 @@ z.config({ jitless: true });
 
 /** Far beyond any loudspeaker in SI units, and small enough that products of a few such values stay finite. */
 const MOST = 1e9;
-const finite = z.number().min(-MOST).max(MOST);
-const positive = z.number().positive().max(MOST);
-const nonNegative = z.number().nonnegative().max(MOST);
+const finite = z.number().check(z.minimum(-MOST), z.maximum(MOST));
+const positive = z.number().check(z.positive(), z.maximum(MOST));
+const nonNegative = z.number().check(z.nonnegative(), z.maximum(MOST));
 /** How many of each a document holds. */
 export const most = {
   parts: 200,
@@ -23,21 +23,21 @@ export const most = {
   snapshots: 2,
 } as const;
 
-const id = z.string().min(1).max(60);
-const nodeName = z.string().regex(/^[A-Za-z0-9_.+-]{1,32}$/);
-const nodes = z.tuple([nodeName, nodeName]).readonly();
+const id = z.string().check(z.minLength(1), z.maxLength(60));
+const nodeName = z.string().check(z.regex(/^[A-Za-z0-9_.+-]{1,32}$/));
+const nodes = z.readonly(z.tuple([nodeName, nodeName]));
 const lossQ = z.strictObject({ q: positive, atHz: positive });
 
 /** Ranges in which people build and listen; the formulas for speed of sound and density stay sensible in them. */
 export const airSchema = z.strictObject({
-  temperatureC: z.number().min(-40).max(60),
-  pressurePa: z.number().min(50_000).max(120_000),
-  humidityFraction: z.number().min(0).max(1),
+  temperatureC: z.number().check(z.minimum(-40), z.maximum(60)),
+  pressurePa: z.number().check(z.minimum(50_000), z.maximum(120_000)),
+  humidityFraction: z.number().check(z.minimum(0), z.maximum(1)),
 });
 
 /** What the data sheet or the person gave; absent numbers are derived on load, never saved. */
-export const driverEnteredSchema = z
-  .object({
+export const driverEnteredSchema = z.partial(
+  z.strictObject({
     reOhm: positive,
     leH: nonNegative,
     semiInductance: z.strictObject({ kOhmSn: positive, exponent: positive }),
@@ -55,47 +55,49 @@ export const driverEnteredSchema = z
     ratedPowerW: positive,
     sensitivityDb2V83: finite,
     nominalOhm: positive,
-  })
-  .partial();
+  }),
+);
 
 export const driverSchema = z.strictObject({
   id,
-  name: z.string().max(120),
-  description: z.string().max(400).default(''),
+  name: z.string().check(z.maxLength(120)),
+  description: z._default(z.string().check(z.maxLength(400)), ''),
   role: z.enum(['woofer', 'mid', 'tweeter', 'full-range']),
   shape: z.enum(['cone', 'dome']),
   entered: driverEnteredSchema,
   /** Air in which the sheet's Vas holds; null means the default air. */
-  sheetAir: z.strictObject({ densityKgPerM3: positive, soundSpeedMPerS: positive }).nullable().default(null),
+  sheetAir: z._default(z.nullable(z.strictObject({ densityKgPerM3: positive, soundSpeedMPerS: positive })), null),
   outerDiameterM: positive,
   depthM: nonNegative,
   displacementM3: nonNegative,
-  measured: z
-    .object({
-      responseCurveId: id.nullable(),
-      impedanceCurveId: id.nullable(),
-      /** Centre of the one-octave raised-cosine blend: the table rules above it, the model below. */
-      blendHz: positive,
-    })
-    .nullable()
-    .default(null),
+  measured: z._default(
+    z.nullable(
+      z.strictObject({
+        responseCurveId: z.nullable(id),
+        impedanceCurveId: z.nullable(id),
+        /** Centre of the one-octave raised-cosine blend: the table rules above it, the model below. */
+        blendHz: positive,
+      }),
+    ),
+    null,
+  ),
 });
 
 /** `geometry`: the space between two heights (measured from the outer bottom) across the inner width, to `depthM` inside (null: full). */
 export const chamberVolumeSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('stated'), grossM3: positive }),
-  z.strictObject({ kind: z.literal('geometry'), bottomM: nonNegative, topM: positive, depthM: positive.nullable() }),
+  z.strictObject({ kind: z.literal('geometry'), bottomM: nonNegative, topM: positive, depthM: z.nullable(positive) }),
 ]);
 
 export const chamberSchema = z.strictObject({
   id,
-  name: z.string().max(80),
+  name: z.string().check(z.maxLength(80)),
   volume: chamberVolumeSchema,
   bracesM3: nonNegative,
   /** Apparent over net volume that the filling gives, as the person states it: 1 empty, about 1.35 at most. */
   fillGain: positive,
-  leak: lossQ.nullable(),
-  absorption: lossQ.nullable(),
+  leak: z.nullable(lossQ),
+  absorption: z.nullable(lossQ),
 });
 
 const portEnd = z.enum(['free', 'flanged', 'on-wall']);
@@ -107,13 +109,13 @@ export const portSchema = z.strictObject({
     z.strictObject({ kind: z.literal('slot'), widthM: positive, heightM: positive }),
   ]),
   /** Equal ports of this kind; each is placed at x, y in turn for the drawing, acoustically they share the centre. */
-  count: z.number().int().min(1).max(8),
+  count: z.int().check(z.minimum(1), z.maximum(8)),
   lengthM: nonNegative,
   innerEnd: portEnd,
   outerEnd: portEnd,
   /** Wall thickness of the tube or of the slot's own inner panel, for the space it takes. */
   wallM: nonNegative,
-  loss: lossQ.nullable(),
+  loss: z.nullable(lossQ),
   face: z.enum(['front', 'back']),
   xM: finite,
   yM: finite,
@@ -122,7 +124,7 @@ export const portSchema = z.strictObject({
 /** Where the speaker part `partId` of the network sits. chamberId null: nothing behind it but its own moving parts. */
 export const mountSchema = z.strictObject({
   partId: id,
-  chamberId: id.nullable(),
+  chamberId: z.nullable(id),
   xM: finite,
   yM: finite,
   /** Acoustic centre along z; behind the front plane is negative. */
@@ -134,18 +136,18 @@ export const enclosureSchema = z.strictObject({
   heightM: positive,
   depthM: positive,
   panelM: positive,
-  chambers: z.array(chamberSchema).max(most.chambers),
-  ports: z.array(portSchema).max(most.ports),
-  mounts: z.array(mountSchema).max(most.mounts),
+  chambers: z.array(chamberSchema).check(z.maxLength(most.chambers)),
+  ports: z.array(portSchema).check(z.maxLength(most.ports)),
+  mounts: z.array(mountSchema).check(z.maxLength(most.mounts)),
 });
 
-const partBase = { id, nodes, note: z.string().max(200).default('') };
+const partBase = { id, nodes, note: z._default(z.string().check(z.maxLength(200)), '') };
 export const partSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     ...partBase,
     kind: z.literal('resistor'),
     ohm: nonNegative,
-    ratedPowerW: positive.nullable().default(null),
+    ratedPowerW: z._default(z.nullable(positive), null),
   }),
   z.strictObject({ ...partBase, kind: z.literal('capacitor'), farad: positive, esrOhm: nonNegative }),
   z.strictObject({
@@ -164,7 +166,7 @@ export const partSchema = z.discriminatedUnion('kind', [
   z.strictObject({ ...partBase, kind: z.literal('amplifier') }),
 ]);
 
-export const networkSchema = z.strictObject({ parts: z.array(partSchema).max(most.parts) });
+export const networkSchema = z.strictObject({ parts: z.array(partSchema).check(z.maxLength(most.parts)) });
 
 export const chainSchema = z.strictObject({
   /** Drive at every amplifier channel, volts rms. */
@@ -173,7 +175,7 @@ export const chainSchema = z.strictObject({
     .array(
       z.strictObject({ id, outputResistanceOhm: nonNegative, ratedMinimumLoadOhm: positive, cableOhm: nonNegative }),
     )
-    .max(most.amplifiers),
+    .check(z.maxLength(most.amplifiers)),
 });
 
 export const listeningSchema = z.strictObject({
@@ -189,42 +191,42 @@ export const listeningSchema = z.strictObject({
 
 export const curveSchema = z.strictObject({
   id,
-  name: z.string().max(160),
+  name: z.string().check(z.maxLength(160)),
   belongsTo: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('driver'), driverId: id }),
     z.strictObject({ kind: z.literal('speaker'), channel: z.enum(['left', 'right']) }),
   ]),
   quantity: z.enum(['response', 'impedance']),
   /** Hz, ascending, all above 0. */
-  frequenciesHz: z.array(positive).min(2).max(20000),
+  frequenciesHz: z.array(positive).check(z.minLength(2), z.maxLength(20000)),
   /** dB re 20 µPa for a response, ohm for an impedance. */
   magnitudes: z.array(finite),
-  phasesDeg: z.array(finite).nullable(),
+  phasesDeg: z.nullable(z.array(finite)),
   taken: z.strictObject({
     baffle: z.enum(['own', 'infinite']),
     voltageV: positive,
     distanceM: positive,
   }),
-  sourceName: z.string().max(200),
+  sourceName: z.string().check(z.maxLength(200)),
 });
 
 const projectFields = {
   format: z.literal('conewright-project'),
   version: z.literal(1),
-  name: z.string().min(1).max(160),
-  notes: z.string().max(20000),
+  name: z.string().check(z.minLength(1), z.maxLength(160)),
+  notes: z.string().check(z.maxLength(20000)),
   air: airSchema,
-  drivers: z.array(driverSchema).max(most.drivers),
+  drivers: z.array(driverSchema).check(z.maxLength(most.drivers)),
   enclosure: enclosureSchema,
   network: networkSchema,
   chain: chainSchema,
   listening: listeningSchema,
-  curves: z.array(curveSchema).max(most.curves),
+  curves: z.array(curveSchema).check(z.maxLength(most.curves)),
 };
 /** A kept state: everything that shapes the sound, without curves and without kept states of its own. */
 export const snapshotSchema = z.strictObject({
   id,
-  name: z.string().max(120),
+  name: z.string().check(z.maxLength(120)),
   air: airSchema,
   drivers: projectFields.drivers,
   enclosure: enclosureSchema,
@@ -234,9 +236,9 @@ export const snapshotSchema = z.strictObject({
 });
 export const projectSchema = z.strictObject({
   ...projectFields,
-  snapshots: z.array(snapshotSchema).max(most.snapshots),
+  snapshots: z.array(snapshotSchema).check(z.maxLength(most.snapshots)),
   /** Which view the project opens with: `teach-port` puts one port's length in front as the large handle. */
-  opensWith: z.enum(['workbench', 'teach-port']).default('workbench'),
+  opensWith: z._default(z.enum(['workbench', 'teach-port']), 'workbench'),
 });
 
 export type Project = z.infer<typeof projectSchema>;

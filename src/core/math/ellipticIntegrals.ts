@@ -1,7 +1,7 @@
 /**
  * Complete elliptic integrals of the first and second kind, K(m) and E(m), parameter m = k² (not the modulus), 0 <= m < 1.
  *
- * Arithmetic-geometric mean; relative error a few 1e-16. Throws a RangeError outside (m < 0 holds too, down to any size).
+ * Arithmetic-geometric mean; relative error a few 1e-15. Throws a RangeError outside (m < 0 holds too, down to any size).
  * Source: DLMF 19.8.5 and 19.8.6; Abramowitz & Stegun 17.6.
  *
  * Example: ellipticIntegrals(0.5) = { k: 1.854074677..., e: 1.350643881... }

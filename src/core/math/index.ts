@@ -12,4 +12,5 @@ export * from './naturalCubicSpline.ts';
 export * from './phasors.ts';
 export * from './polynomialRoots.ts';
 export * from './randomStream.ts';
+export * from './scratchBuffers.ts';
 export * from './struve.ts';

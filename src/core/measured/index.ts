@@ -9,6 +9,7 @@ export * from './logCosineRipple.ts';
 export * from './minimumPhase.ts';
 export * from './minimumPhaseTaps.ts';
 export * from './nearFieldLevel.ts';
+export * from './oneZeroTaps.ts';
 export * from './prepareMeasured.ts';
 export * from './propagationDelay.ts';
 export * from './readColumns.ts';

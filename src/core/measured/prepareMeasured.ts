@@ -1,3 +1,4 @@
+import { interpolateLogInto } from '../math/interpolateLog.ts';
 import { type Finding, problem } from '../messages/problem.ts';
 import type { CurveTable, MeasuredCurve } from './curveTable.ts';
 import { endSlopes } from './endSlopes.ts';
@@ -48,12 +49,10 @@ export function prepareMeasured(curve: MeasuredCurve, soundSpeedMPerS: number): 
     const phasesRad = meansOfRuns(unwrapPhase(given), runs);
     return { frequenciesHz, magnitudes, phasesRad, phaseFrom: 'measured', delayRemovedS: null, notes: [] };
   }
-  const least = minimumPhase(
-    frequenciesHz,
-    logMagnitudes,
-    slopesBeyond(curve, frequenciesHz, logMagnitudes),
-    curve.frequenciesHz,
-  );
+  // Only what is unwrapped is taken relative to minimum phase, and it is added again: straight lines between points do.
+  const least = new Float64Array(given.length);
+  const leastAtMeans = minimumPhase(frequenciesHz, logMagnitudes, slopesBeyond(curve, frequenciesHz, logMagnitudes));
+  interpolateLogInto(least, curve.frequenciesHz, frequenciesHz, leastAtMeans);
   const flightS = propagationDelayS(taken.distanceM, soundSpeedMPerS);
   const delayRemovedS = excessDelay(curve.frequenciesHz, given, least, raw, flightS);
   const excess = given.map((phase, i) => phase - least[i]! + 2 * Math.PI * curve.frequenciesHz[i]! * delayRemovedS);

@@ -95,8 +95,8 @@ function curveOf(
     return fail(problem('measured.columns-swapped', { ...file, line: table.rows[0]!.line }));
   const quantity = roles.quantity ?? guessQuantity(column(roles.magnitude));
   if (roles.quantity === undefined) note('measured.quantity-guessed', { quantity }, undefined, 'warning');
-  const khz = roles.inKiloHertz || looksLikeKiloHertz(column(roles.frequency));
-  if (khz && !roles.inKiloHertz) note('measured.khz-guessed', {}, undefined, 'warning');
+  const khz = roles.inKiloHertz ?? looksLikeKiloHertz(column(roles.frequency));
+  if (khz && roles.inKiloHertz === undefined) note('measured.khz-guessed', {}, undefined, 'warning');
   const phase = phaseColumn(roles, column, table.columnCount, note);
   const used = phase === null ? 2 : 3;
   if (table.columnCount > used) note('measured.columns-left-out', { count: table.columnCount - used });

@@ -102,4 +102,40 @@ export const circuitWording: WordingByCode = {
     sentence: `The semi-inductance of ${part} is not in the exported text: its exponent ${exponent} is outside 0 to 1.`,
     remedy: 'Check the exponent in the driver’s data.',
   }),
+  'circuit.section-value': ({ field, value }) => ({
+    sentence: `A section cannot be made with ${SECTION_FIELDS[String(field)] ?? field} ${value}.`,
+    remedy: 'Enter a number above 0.',
+  }),
+  'circuit.section-order': ({ family, order }) => ({
+    sentence: `There is no ${SECTION_FAMILIES[String(family)] ?? family} section of order ${order}.`,
+    remedy: 'Choose a whole order from 1 to 8; Linkwitz–Riley takes even ones.',
+  }),
+  'circuit.section-band': ({ lowHz, highHz }) => ({
+    sentence: `The upper frequency ${highHz} Hz is not above the lower one, ${lowHz} Hz.`,
+    remedy: 'Enter the lower frequency first.',
+  }),
+};
+
+const SECTION_FIELDS: Readonly<Record<string, string>> = {
+  cornerHz: 'a corner frequency of',
+  lowHz: 'a lower frequency of',
+  highHz: 'an upper frequency of',
+  centreHz: 'a centre frequency of',
+  loadOhm: 'a load resistance of',
+  lowOhm: 'a woofer resistance of',
+  midOhm: 'a midrange resistance of',
+  highOhm: 'a tweeter resistance of',
+  attenuationDb: 'an attenuation of',
+  reOhm: 'a coil resistance of',
+  leH: 'a coil inductance of',
+  fsHz: 'a resonance of',
+  qms: 'a Qms of',
+  qes: 'a Qes of',
+  q: 'a Q of',
+  ohm: 'a resistance of',
+};
+const SECTION_FAMILIES: Readonly<Record<string, string>> = {
+  butterworth: 'Butterworth',
+  'linkwitz-riley': 'Linkwitz–Riley',
+  bessel: 'Bessel',
 };

@@ -99,6 +99,30 @@ export const documentFields: Readonly<Record<string, FieldWords>> = {
   baffle: plain('baffle it was taken on'),
   voltageV: in_('voltage', 'V'),
   sourceName: plain('file name'),
+  // Groups and lists, where a problem is about the whole of them.
+  air: plain('air'),
+  enclosure: plain('cabinet'),
+  network: plain('circuit'),
+  chain: plain('drive and amplifiers'),
+  listening: plain('listening place'),
+  drivers: plain('list of drivers'),
+  chambers: plain('list of chambers'),
+  ports: plain('list of ports'),
+  mounts: plain('list of places'),
+  parts: plain('list of parts'),
+  amplifiers: plain('list of amplifiers'),
+  curves: plain('list of curves'),
+  snapshots: plain('list of kept states'),
+  entered: plain('data sheet'),
+  sheetAir: plain('air of the data sheet'),
+  semiInductance: plain('semi-inductance'),
+  measured: plain('measured curves'),
+  volume: plain('volume'),
+  leak: plain('leak'),
+  absorption: plain('absorption'),
+  loss: plain('loss'),
+  belongsTo: plain('owner'),
+  taken: plain('way of measuring'),
 };
 
 /** Words for what holds other fields; '' is left out of a sentence. */
@@ -144,11 +168,11 @@ export function pathInWords(path: string): string {
       const number = Number(step) + 1;
       words.push(holders[holder] ? `${holders[holder]} ${number}` : `entry ${number} of ${fieldWords(holder).words}`);
       k -= 1;
-    } else if (k === steps.length - 1 && holders[step] === undefined) {
+    } else if (k === steps.length - 1) {
       words.push(fieldWords(step).words);
     } else {
       const holder = holders[step] ?? fieldWords(step).words;
-      if (holder !== '' || k === steps.length - 1) words.push(holder === '' ? `"${step}"` : holder);
+      if (holder !== '') words.push(holder);
     }
   }
   return words.join(' of ');

@@ -22,6 +22,8 @@ export interface PlacedPart {
   readonly pins: readonly [Point, Point];
   readonly valueAnchor: TextAnchor;
   readonly nameAnchor: TextAnchor;
+  /** Index of the lane it belongs to. */
+  readonly lane: number;
 }
 
 export interface Wire {
@@ -30,7 +32,11 @@ export interface Wire {
   readonly points: readonly Point[];
 }
 
-/** A horizontal band of the drawing. `way` belongs to the speaker part `partId`; `shared` holds what several ways share. */
+/**
+ * A horizontal band of the drawing. `way` belongs to the speaker part `partId`; `shared` spans the ways and is filled in
+ * the trunk, left of `trunkWidth`, and by links between ways; `loose` at the bottom holds what no amplifier or speaker
+ * belongs to. Order in the plan: ways from top to bottom, then shared, then loose.
+ */
 export interface SchematicLane {
   readonly kind: 'way' | 'shared' | 'loose';
   readonly partId: string | null;
@@ -42,9 +48,20 @@ export interface SchematicLane {
 export interface SchematicPlan {
   readonly width: number;
   readonly height: number;
+  /**
+   * Left of this x stands the trunk, across all way lanes: amplifier channels, terminal jumpers, parts that several ways
+   * share. All way lanes begin here.
+   */
+  readonly trunkWidth: number;
+  /** Axis of every way's speaker; to its right stand only the speakers' texts and the bus that joins the returns. */
+  readonly speakerX: number;
   readonly parts: readonly PlacedPart[];
   readonly wires: readonly Wire[];
   /** Joins of three or more wire ends. A crossing without a dot is no join. */
   readonly dots: readonly (Point & { readonly node: string })[];
   readonly lanes: readonly SchematicLane[];
+  /** Ids of parts drawn as links across, outside what series and parallel joins can say; the next drawing keeps them so. */
+  readonly links: readonly string[];
+  /** Pairs of nodes between which a part was taken out and nothing put in: the next drawing keeps the place free. */
+  readonly openings: readonly (readonly [string, string])[];
 }

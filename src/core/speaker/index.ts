@@ -8,4 +8,3 @@ export { type ReadModel, readModel } from './readModel.ts';
 export { simulate } from './simulate.ts';
 export * from './simulation.ts';
 export type { Solved } from './solved.ts';
-export { unwrapInPlace } from './unwrap.ts';

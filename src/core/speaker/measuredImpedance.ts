@@ -1,11 +1,10 @@
 import { type Branch, compileCircuit, inputImpedance, solveCircuit, tabulateAdmittances } from '../circuit/index.ts';
+import { blendWeight, unwrapPhase } from '../measured/index.ts';
 import { type Result, succeed } from '../messages/problem.ts';
 import { airBranches, driverBranches } from './assemble.ts';
-import { blendWeight } from './blendWeight.ts';
 import type { ModelSpeaker, SpeakerModel } from './model.ts';
 import { tableBranch } from './nodeNames.ts';
 import { tableOnGrid } from './tableOnGrid.ts';
-import { unwrapInPlace } from './unwrap.ts';
 
 /**
  * For each speaker that carries a measured impedance, one branch across its terminals that makes up the difference
@@ -63,9 +62,7 @@ function ownImpedance(model: SpeakerModel, speaker: ModelSpeaker, omegas: Float6
 function difference(speaker: ModelSpeaker, own: Impedance, omegas: Float64Array): Impedance {
   const { blendHz, impedance } = speaker.measured!;
   const table = tableOnGrid(impedance!, omegas);
-  const phases = new Float64Array(omegas.length);
-  for (let i = 0; i < phases.length; i++) phases[i] = Math.atan2(own.im[i]!, own.re[i]!);
-  unwrapInPlace(phases);
+  const phases = unwrapPhase(own.re.map((re, i) => Math.atan2(own.im[i]!, re)));
   const re = new Float64Array(omegas.length);
   const im = new Float64Array(omegas.length);
   for (let i = 0; i < omegas.length; i++) {

@@ -1,10 +1,9 @@
-import { blendWeight } from './blendWeight.ts';
+import { blendWeight, unwrapPhase } from '../measured/index.ts';
 import { complexCurve } from './complexCurve.ts';
 import type { ModelSpeaker, SpeakerModel } from './model.ts';
 import { directivityFactorInto, pistonDirectivityInto } from './radiate.ts';
 import type { ComplexCurve } from './simulation.ts';
 import { tableOnGrid } from './tableOnGrid.ts';
-import { unwrapInPlace } from './unwrap.ts';
 
 /**
  * Puts a driver's measured response in the place of the model's pressure above its blend frequency, in place.
@@ -30,13 +29,13 @@ export function blendMeasuredPressure(
   } else {
     directivityFactorInto(factor, radiation, model, omegas);
   }
-  const phases = new Float64Array(omegas.length);
-  for (let i = 0; i < phases.length; i++) {
+  const wrapped = new Float64Array(omegas.length);
+  for (let i = 0; i < wrapped.length; i++) {
     const delay = (omegas[i]! * radiation.distanceM) / model.air.soundSpeedMPerS;
-    phases[i] =
+    wrapped[i] =
       Math.atan2(pressure.im[i]!, pressure.re[i]!) - Math.atan2(terminalVoltage.im[i]!, terminalVoltage.re[i]!) + delay;
   }
-  unwrapInPlace(phases);
+  const phases = unwrapPhase(wrapped);
   const turns = turnsBetween(phases, table.phasesRad, factor, omegas, blendHz);
   for (let i = 0; i < omegas.length; i++) {
     const weight = blendWeight(omegas[i]! / (2 * Math.PI), blendHz);

@@ -1,4 +1,6 @@
 import { baffleFactorInto, pistonDirectivitiesInto } from '../acoustics/index.ts';
+import { phasorsInto } from '../math/index.ts';
+import { complexCurve } from './complexCurve.ts';
 import type { Radiation, SpeakerModel } from './model.ts';
 import type { ComplexCurve } from './simulation.ts';
 
@@ -48,16 +50,17 @@ export function radiateInto(
   directivityFactorInto(out, radiation, model, omegas);
   const { densityKgPerM3, soundSpeedMPerS } = model.air;
   const perOmega = densityKgPerM3 / (2 * Math.PI * radiation.distanceM);
-  const delayS = radiation.distanceM / soundSpeedMPerS;
+  const travel = complexCurve(omegas.length);
+  phasorsInto(travel.re, travel.im, omegas, -radiation.distanceM / soundSpeedMPerS);
   for (let i = 0; i < omegas.length; i++) {
-    const omega = omegas[i]!;
-    const cosine = Math.cos(omega * delayS);
-    const sine = Math.sin(omega * delayS);
+    const size = perOmega * omegas[i]!;
     const ur = volumeVelocity.re[i]!;
     const ui = volumeVelocity.im[i]!;
+    const cosine = travel.re[i]!;
+    const sine = travel.im[i]!;
     // j U e^(-jkr)
-    const re = perOmega * omega * (ur * sine - ui * cosine);
-    const im = perOmega * omega * (ur * cosine + ui * sine);
+    const re = -size * (ur * sine + ui * cosine);
+    const im = size * (ur * cosine - ui * sine);
     const fr = out.re[i]!;
     const fi = out.im[i]!;
     out.re[i] = re * fr - im * fi;

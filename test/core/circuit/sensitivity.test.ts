@@ -178,14 +178,19 @@ describe('the adjoint solve agrees with central differences to 1e-6', () => {
       inductor('L1', ['a', 'between'], { henry, dcrOhm: 0, coreLossTangent: 0 }),
       capacitor('C1', ['between', 'b'], { farad, esrOhm: 0 }),
       resistor('R2', ['b', '0'], 4),
+      gyrator('G1', ['b', '0'], ['m', '0'], 0.05),
+      resistor('Rm', ['m', '0'], 100),
     ];
     const solution = solved(circuit(1), at);
     expect(solution.suspect[0]).toBe(1);
     const out = { re: new Float64Array(1), im: new Float64Array(1) };
     outputDerivativeInto(out, solveAdjoint(solution, [{ node: 'b', weight: 1 }]), 'R1', 'ohm');
-    // b = R2 / (R1 + R2): db/dR1 = -R2 / (R1 + R2)²
-    expect(out.re[0]).toBeCloseTo(-4 / 144, 9);
+    // The gyrator shows 1 / (g² Rm) = 4 Ω beside R2. b = 2 / (R1 + 2): db/dR1 = -2 / (R1 + 2)²
+    expect(out.re[0]).toBeCloseTo(-2 / 100, 9);
     expect(out.im[0]).toBeCloseTo(0, 9);
+    // On the other side, where the transpose has the opposite sign: v(m) = Rm g b.
+    outputDerivativeInto(out, solveAdjoint(solution, [{ node: 'm', weight: 1 }]), 'R1', 'ohm');
+    expect(out.re[0]).toBeCloseTo(100 * 0.05 * (-2 / 100), 9);
   });
 });
 

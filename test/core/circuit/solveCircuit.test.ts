@@ -244,6 +244,39 @@ describe('solveCircuit', () => {
     ]);
   });
 
+  it('names it too where rounding leaves a little of what should cancel, and not a millionth beside it', () => {
+    for (let i = 0; i < 40; i++) {
+      const [henry, farad] = [1e-3 * 1.17 ** i, 1e-6 * 1.31 ** (i % 7)];
+      const resonance = 1 / Math.sqrt(henry * farad);
+      const compiled = succeeded(
+        compileCircuit([
+          source('V1', ['in', '0'], 1, 0),
+          coilOf('L1', ['in', 'trap'], henry),
+          capacitor('C1', ['trap', '0'], { farad, esrOhm: 0 }),
+        ]),
+      );
+      const at = (factor: number) => tabulateAdmittances(compiled, Float64Array.of(1, resonance * factor));
+      const result = solveCircuit(compiled, at(1));
+      expect(result.ok ? [] : result.problems.map((p) => [p.code, p.place.id])).toEqual([['circuit.singular', 'trap']]);
+      const beside = succeeded(solveCircuit(compiled, at(1 + 1e-6)));
+      expect(beside.potential('trap').re[1]! / -5e5).toBeCloseTo(1, 4);
+      // So close that the solver pivots; 1e-12 is the offset, rounding leaves 1e-4 of it.
+      const close = succeeded(solveCircuit(compiled, at(1 + 1e-12)));
+      expect(close.suspect[1]).toBe(1);
+      expect(close.potential('trap').re[1]! / -5e11).toBeCloseTo(1, 2);
+    }
+  });
+
+  it('takes a node that gyrators alone hold: an open far side is a short on the near one', () => {
+    const solution = solved(
+      [gyrator('G1', ['m', '0'], ['x', '0'], 0.1), source('V1', ['x', '0'], 1, 2)],
+      Float64Array.of(100, 1000),
+    );
+    expect(solution.potential('x').re[0]).toBe(0);
+    // All of 1 V / 2 Ω flows into x: -g v(m).
+    expect(solution.potential('m').re[0]).toBeCloseTo(-5, 12);
+  });
+
   it('names the part whose admittance is no number', () => {
     const compiled = succeeded(
       compileCircuit([source('V1', ['in', '0'], 1, 0), coilOf('L1', ['in', 'a'], 0), resistor('R1', ['a', '0'], 1)]),

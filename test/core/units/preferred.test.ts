@@ -69,6 +69,9 @@ describe('stepPreferred', () => {
     expect(stepPreferred(8.2, 'E12', 1)).toBe(10);
     expect(stepPreferred(10, 'E12', -1)).toBe(8.2);
     expect(stepPreferred(1e-6, 'E96', -1)).toBe(9.76e-7);
+    // A value off by rounding alone is on the series.
+    expect(stepPreferred(8.2 * (1 + 1e-12), 'E12', -1)).toBe(6.8);
+    expect(nearestPreferred(8.2 * (1 + 1e-12), 'E12', 'log')).toBe(8.2);
   });
   it('comes back after one step there and one back, and n steps make a decade (seed 50)', () => {
     fc.assert(

@@ -1,6 +1,9 @@
+import { scratchBuffers } from '../../math/scratchBuffers.ts';
 import { pistonDirectivitiesInto } from '../radiation/pistonDirectivity.ts';
 import type { EdgePaths } from './edgePaths.ts';
 import { edgeSumInto } from './edgeSum.ts';
+
+const scratch = scratchBuffers();
 
 /**
  * Pressure of a source on a cabinet's front relative to a point source of the same volume velocity in an infinite baffle
@@ -22,7 +25,7 @@ export const baffleFactorInto = (
 ): void => {
   const { re, im } = out;
   const { pistonRadiusM, offAxisDeg } = source;
-  const along = new Float64Array(omegas.length);
+  const along = scratch.take(omegas.length);
   pistonDirectivitiesInto(along, omegas, pistonRadiusM / soundSpeedMPerS);
   edgeSumInto(re, im, edges, omegas, 1 / soundSpeedMPerS);
   const share = edges.direct === 1 ? -0.5 : 0.5;
@@ -30,9 +33,11 @@ export const baffleFactorInto = (
     re[i] = share * along[i]! * re[i]!;
     im[i] = share * along[i]! * im[i]!;
   }
-  if (edges.direct === 0) return;
-  const offAxis = along;
-  const sine = Math.sin((offAxisDeg * Math.PI) / 180);
-  pistonDirectivitiesInto(offAxis, omegas, (pistonRadiusM * sine) / soundSpeedMPerS);
-  for (let i = 0; i < omegas.length; i++) re[i] = re[i]! + offAxis[i]!;
+  if (edges.direct === 1) {
+    const offAxis = along;
+    const sine = Math.sin((offAxisDeg * Math.PI) / 180);
+    pistonDirectivitiesInto(offAxis, omegas, (pistonRadiusM * sine) / soundSpeedMPerS);
+    for (let i = 0; i < omegas.length; i++) re[i] = re[i]! + offAxis[i]!;
+  }
+  scratch.release();
 };

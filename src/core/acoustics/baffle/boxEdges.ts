@@ -36,23 +36,38 @@ const AXES: readonly Axis[] = [0, 1, 2];
 const SIGNS = [1, -1] as const;
 const isFace = (a: Face, b: Face): boolean => a.axis === b.axis && a.sign === b.sign;
 
+interface EdgeShape {
+  readonly along: Axis;
+  readonly faces: readonly [Face, Face];
+}
+
+const EDGE_SHAPES: readonly EdgeShape[] = AXES.flatMap((along) => {
+  const [first, second] = AXES.filter((axis) => axis !== along) as [Axis, Axis];
+  return SIGNS.flatMap((s) =>
+    SIGNS.map(
+      (u): EdgeShape => ({
+        along,
+        faces: [
+          { axis: first, sign: s },
+          { axis: second, sign: u },
+        ],
+      }),
+    ),
+  );
+});
+
 /** The twelve edges of a box. */
 export const boxEdges = (box: CabinetBox): BoxEdge[] => {
-  const ends = [
-    [-box.widthM / 2, box.widthM / 2],
-    [0, box.heightM],
-    [-box.depthM, 0],
-  ] as const;
-  const place = (face: Face): number => ends[face.axis][face.sign === 1 ? 1 : 0];
-  return AXES.flatMap((along) => {
-    const [first, second] = AXES.filter((axis) => axis !== along) as [Axis, Axis];
-    return SIGNS.flatMap((s) =>
-      SIGNS.map((u): BoxEdge => {
-        const faces = [{ axis: first, sign: s } as const, { axis: second, sign: u } as const] as const;
-        return { along, from: ends[along][0], to: ends[along][1], faces, at: [place(faces[0]), place(faces[1])] };
-      }),
-    );
-  });
+  const least = [-box.widthM / 2, 0, -box.depthM] as const;
+  const most = [box.widthM / 2, box.heightM, 0] as const;
+  const place = (face: Face): number => (face.sign === 1 ? most : least)[face.axis];
+  return EDGE_SHAPES.map(({ along, faces }) => ({
+    along,
+    faces,
+    from: least[along],
+    to: most[along],
+    at: [place(faces[0]), place(faces[1])] as const,
+  }));
 };
 
 /** Does the edge bound this face? */

@@ -9,7 +9,7 @@ import {
   pointOnEdge,
   type Triple,
 } from './boxEdges.ts';
-import type { PathTap } from './pathTap.ts';
+import { addTap, type PathTaps } from './pathTaps.ts';
 import { EDGE_FACTOR, wedgeKernel, wedgeTerms } from './wedgeKernel.ts';
 
 const POINTS_PER_PIECE = 5;
@@ -17,14 +17,14 @@ const POINTS_PER_PIECE = 5;
 const NARROWEST = 0.02;
 
 /**
- * Detours source → one edge of the front → listener, with weights in units of the free field.
+ * Adds the detours source → one edge of the front → listener, with weights in units of the free field.
  *
  * Gauss points on z = apex + h sinh t to both sides of the shortest detour: the kernel peaks there, and the more narrowly the
  * nearer the listener is to the plane of the baffle. An edge that the box hides from the listener gives none.
  */
-export const firstOrderTaps = (edge: BoxEdge, source: Triple, listener: Triple): PathTap[] => {
+export const addFirstOrderTaps = (taps: PathTaps, edge: BoxEdge, source: Triple, listener: Triple): void => {
   const angle = angleFromFace(edge, FRONT, listener);
-  if (isHidden(angle)) return [];
+  if (isHidden(angle)) return;
   const straight = distanceBetween(source, listener);
   const [zS, rS] = [source[edge.along], distanceFromEdge(edge, source)];
   const [zR, rR] = [listener[edge.along], distanceFromEdge(edge, listener)];
@@ -34,7 +34,6 @@ export const firstOrderTaps = (edge: BoxEdge, source: Triple, listener: Triple):
   const inside = apex > edge.from && apex < edge.to;
   const cuts = inside ? [edge.from, apex, edge.to] : [edge.from, edge.to];
   const rule = gaussLegendre(inside ? POINTS_PER_PIECE : 2 * POINTS_PER_PIECE);
-  const taps: PathTap[] = [];
   for (let piece = 1; piece < cuts.length; piece++) {
     const start = Math.asinh((cuts[piece - 1]! - apex) / h);
     const half = (Math.asinh((cuts[piece]! - apex) / h) - start) / 2;
@@ -47,12 +46,8 @@ export const firstOrderTaps = (edge: BoxEdge, source: Triple, listener: Triple):
       const l = distanceBetween(point, listener);
       const strength = wedgeKernel(terms, (m * l + (z - zS) * (z - zR)) / (rS * rR));
       const lengthening = Math.abs((z - zS) / m + (z - zR) / l);
-      taps.push({
-        extraM: m + l - straight,
-        weight: (EDGE_FACTOR * strength * straight * dz) / (m * l),
-        spreadM: lengthening * dz,
-      });
+      const weight = (EDGE_FACTOR * strength * straight * dz) / (m * l);
+      addTap(taps, m + l - straight, weight, lengthening * dz);
     }
   }
-  return taps;
 };

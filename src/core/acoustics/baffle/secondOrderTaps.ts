@@ -9,7 +9,7 @@ import {
   pointOnEdge,
   type Triple,
 } from './boxEdges.ts';
-import type { PathTap } from './pathTap.ts';
+import { addToLumps, type LumpedPaths } from './lumpedPaths.ts';
 import { EDGE_FACTOR, wedgeKernel, wedgeTerms } from './wedgeKernel.ts';
 
 const POINTS = 4;
@@ -22,29 +22,24 @@ const awayFromPlane = (angle: number): number => {
   return Math.PI + (turned < 0 ? -LEAST_ANGLE_FROM_PLANE : LEAST_ANGLE_FROM_PLANE);
 };
 
-/** A detour over two edges, and the stretch of it that runs across a face. */
-export interface SecondOrderTap extends Omit<PathTap, 'spreadM'> {
-  readonly acrossM: number;
-}
-
 /**
- * Detours source → a given edge of the front → across a face → a second edge → listener, over the front and the side face.
+ * Adds the detours source → a given edge of the front → across the front or a side → a second edge → listener.
  *
  * Each further edge multiplies by ½ (−ν/4π) exp(−jkm)/m · B dz; the ½ because a wave along a face is counted with its image.
  * Source: A. Asheim, U. P. Svensson, "An integral equation formulation for the diffraction from convex plates and polyhedra",
  * J. Acoust. Soc. Am. 133, 2013, 3681 (structure from memory, verified against boundary elements).
  */
-export const secondOrderTaps = (
+export const addSecondOrderTaps = (
+  lumps: LumpedPaths,
   edges: readonly BoxEdge[],
   first: BoxEdge,
   source: Triple,
   listener: Triple,
-): SecondOrderTap[] => {
+): void => {
   const { nodes, weights } = gaussLegendre(POINTS);
   const straight = distanceBetween(source, listener);
   const [zS, rS] = [source[first.along], distanceFromEdge(first, source)];
   const halfP = (first.to - first.from) / 2;
-  const taps: SecondOrderTap[] = [];
   for (const face of first.faces) {
     const firstTerms = wedgeTerms(face.axis === 2 ? 0 : 1.5 * Math.PI);
     for (const second of edges) {
@@ -69,10 +64,9 @@ export const secondOrderTaps = (
           const arriving = (acrossM * l + (zq - p[second.along]) * (zq - zR)) / (rP * rR);
           const strength = wedgeKernel(firstTerms, leaving) * wedgeKernel(secondTerms, arriving);
           const weight = (scale * weights[i]! * weights[k]! * strength) / (m * acrossM * l);
-          taps.push({ extraM: m + acrossM + l - straight, weight, acrossM });
+          addToLumps(lumps, m + acrossM + l - straight, weight, acrossM);
         }
       }
     }
   }
-  return taps;
 };

@@ -13,3 +13,15 @@ export const rectangularEndCorrectionM = (sideAM: number, sideBM: number): numbe
   const sum = a * a * b * Math.asinh(b / a) + a * b * b * Math.asinh(a / b) + (a ** 3 + b ** 3) / 3 - diagonal ** 3 / 3;
   return sum / (Math.PI * a * b);
 };
+
+/** The same correction in units of the short side and of the radius of the circle of equal area. */
+export const rectangularEndFactors = (
+  sideA: number,
+  sideB: number,
+): { readonly overShortSide: number; readonly overEquivalentRadius: number } => {
+  const correction = rectangularEndCorrectionM(sideA, sideB);
+  return {
+    overShortSide: correction / Math.min(sideA, sideB),
+    overEquivalentRadius: correction / Math.sqrt((sideA * sideB) / Math.PI),
+  };
+};

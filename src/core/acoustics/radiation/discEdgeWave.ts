@@ -7,3 +7,6 @@ import type { Complex } from '../../math/complex.ts';
  * `edgePaths` does the real cabinet.
  */
 export const discEdgeWave = (ka: number): Complex => ({ re: 2 - Math.cos(ka), im: Math.sin(ka) });
+
+/** ka at which the disc's edge wave adds in full: the detour is half a wavelength. */
+export const DISC_EDGE_PEAK_KA = Math.PI;

@@ -1,10 +1,11 @@
 /**
  * Near-field pressure at the centre of a piston over its far-field pressure at a distance in half space: 2r/a, for ka below 1.
  *
- * Full space: 4r/a. Source: D. B. Keele, "Low-frequency loudspeaker assessment by nearfield sound-pressure measurement", J. Audio
+ * In full space (no baffle effect yet at that frequency) 4r/a. Source: D. B. Keele, "Low-frequency loudspeaker assessment by nearfield sound-pressure measurement", J. Audio
  * Eng. Soc. 22, 1974, 154 (from memory; limit of `axialPressureRatio`).
  */
-export const nearToFarRatio = (radiusM: number, distanceM: number): number => (2 * distanceM) / radiusM;
+export const nearToFarRatio = (radiusM: number, distanceM: number, space: 'half' | 'full'): number =>
+  ((space === 'half' ? 2 : 4) * distanceM) / radiusM;
 
 /** Axial pressure at a distance over that at the centre as ka → 0: √(1 + (r/a)²) − r/a. What a microphone that is not quite near reads. */
 export const nearFieldDistanceRatio = (distanceOverRadius: number): number =>

@@ -3,6 +3,10 @@ import { findMinimum } from '../../math/findMinimum.ts';
 import { findRoot } from '../../math/findRoot.ts';
 import { pistonDirectivity } from './pistonDirectivity.ts';
 
+/** Half power and half pressure, dB. */
+export const HALF_POWER_DB = -10 * Math.log10(2);
+export const HALF_PRESSURE_DB = -20 * Math.log10(2);
+
 /**
  * x = ka sin θ at which a piston's main lobe has fallen to a level, dB re its axis (below 0): the root of 20 lg(2 J1(x)/x) = level.
  *

@@ -13,6 +13,9 @@ export const pistonDirectivity = (x: number): number => {
   return size < 1e-8 ? 1 : (2 * besselJ1(size)) / size;
 };
 
+/** `pistonDirectivity` at an angle from the axis, radians. */
+export const pistonDirectivityAt = (ka: number, angleRad: number): number => pistonDirectivity(ka * Math.sin(angleRad));
+
 const STEPS_PER_UNIT = 16;
 const TABLE_END = 64;
 let table: Float64Array | null = null;

@@ -15,6 +15,11 @@ export function capacitor(
     id,
     nodes,
     admittance: (omegas, outRe, outIm) => {
+      if (esrOhm === 0) {
+        outRe.fill(0);
+        for (let f = 0; f < omegas.length; f++) outIm[f] = omegas[f]! * farad;
+        return;
+      }
       for (let f = 0; f < omegas.length; f++) {
         const b = omegas[f]! * farad;
         const t = b * esrOhm;

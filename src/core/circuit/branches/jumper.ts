@@ -11,6 +11,7 @@ export function jumper(id: string, nodes: readonly [string, string]): Admittance
     id,
     nodes,
     short: 'link',
+    conductanceS: 1 / LEAST_OHM,
     admittance: (_omegas, outRe, outIm) => {
       outRe.fill(1 / LEAST_OHM);
       outIm.fill(0);

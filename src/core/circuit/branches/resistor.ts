@@ -13,6 +13,7 @@ export function resistor(id: string, nodes: readonly [string, string], ohm: numb
     id,
     nodes,
     ...(floored ? { short: 'floored' as const } : {}),
+    conductanceS: conductance,
     admittance: (_omegas, outRe, outIm) => {
       outRe.fill(conductance);
       outIm.fill(0);

@@ -1,6 +1,6 @@
 import { fail, problem, type Result, succeed } from '../../messages/problem.ts';
 import type { DriverNumbers } from './driverNumbers.ts';
-import { type VentedAlignment, ventedFromCoefficients } from './ventedAlignment.ts';
+import { boxFromCoefficients, type VentedAlignment } from './ventedAlignment.ts';
 import { ventedB4 } from './ventedB4.ts';
 import { chebyshevCoefficients, chebyshevRipple, ventedC4 } from './ventedC4.ts';
 import { ventedQb3 } from './ventedQb3.ts';
@@ -20,6 +20,8 @@ export interface FlatVented extends VentedAlignment {
 const LEAST_QTS = 0.15;
 /** Pole factor of 0.5 dB ripple: as far as "flat" is stretched. */
 const LEAST_K = 0.416;
+/** No box larger than ten times Vas. */
+const LEAST_ALPHA = 0.1;
 const NEAR_B4 = 1e-4;
 
 /**
@@ -34,8 +36,8 @@ const NEAR_B4 = 1e-4;
 export const flatVentedAlignment = (driver: DriverNumbers, ql: number): Result<FlatVented> => {
   const { qts, fsHz, vasM3 } = driver;
   const b4 = ventedB4(ql);
-  const most = ventedFromCoefficients(chebyshevCoefficients(LEAST_K), ql).qt;
-  if (!(qts >= LEAST_QTS && qts <= most)) {
+  const most = highestQts(ql);
+  if (b4 === null || !(qts >= LEAST_QTS && qts <= most)) {
     return fail(problem('acoustics.no-flat-vented', { kind: 'driver' }, { qts, ql, least: LEAST_QTS, most }));
   }
   const inNumbers = (kind: FlatVented['kind'], box: VentedAlignment, rippleRatio: number): FlatVented => ({
@@ -49,5 +51,17 @@ export const flatVentedAlignment = (driver: DriverNumbers, ql: number): Result<F
   if (Math.abs(qts / b4.qt - 1) < NEAR_B4) return succeed(inNumbers('B4', b4, 1));
   if (qts < b4.qt) return succeed(inNumbers('QB3', ventedQb3(qts, ql), 1));
   const c4 = ventedC4(qts, ql);
+  if (c4 === null) throw new RangeError(`no C4 box for Qts ${qts} below the highest ${most}`);
   return succeed(inNumbers('C4', c4, chebyshevRipple(c4.k)));
+};
+
+/** Highest Qts that still has a box with at most the allowed ripple: a strong leak makes the boxes too large before the ripple ends them. */
+const highestQts = (ql: number): number => {
+  let highest = ventedB4(ql)?.qt ?? 0;
+  for (let k = 1; k > LEAST_K; k -= 0.01) {
+    const box = boxFromCoefficients(chebyshevCoefficients(Math.max(k - 0.01, LEAST_K)), ql);
+    if (box === null || box.alpha < LEAST_ALPHA) break;
+    highest = box.qt;
+  }
+  return highest;
 };

@@ -20,7 +20,7 @@ export const keeleVented = (qts: number): RoughVented => ({
 /**
  * Margolis and Small's fits for QL = 7: V = 20 Qts^3.3 Vas, fB = fs (Vas/V)^0.31, f3 = fs (Vas/V)^0.44.
  *
- * Against exact QB3 for Qts 0.25 to 0.40: volume within −6 to +12 %, tuning 4.5 %, f3 3.3 %.
+ * Against exact QB3 for Qts 0.25 to 0.40: volume within −6 to +13 %, tuning 4.5 %, f3 3.3 %.
  * Source: G. Margolis, R. H. Small, 1981 (exponents from memory).
  */
 export const margolisSmallVented = (qts: number): RoughVented => {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { type Place, type Problem, problem } from '../../messages/problem.ts';
 import {
   airSchema,
@@ -34,7 +34,7 @@ export function changeProblems(before: Project, after: Project): readonly Proble
 }
 
 function sceneProblems(before: Project, after: Project): readonly Problem[] {
-  const scene: readonly [z.ZodType, unknown, unknown, string][] = [
+  const scene: readonly [z.ZodMiniType, unknown, unknown, string][] = [
     [name, before.name, after.name, 'name'],
     [notes, before.notes, after.notes, 'notes'],
     [airSchema, before.air, after.air, 'air'],
@@ -64,7 +64,7 @@ function thingProblems(before: Project, after: Project): readonly Problem[] {
 function changed<T>(
   before: readonly T[],
   after: readonly T[],
-  schema: z.ZodType,
+  schema: z.ZodMiniType,
   place: (thing: T) => Place,
   flaws: (thing: T) => Problem[] = () => [],
 ): readonly Problem[] {

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { type Place, type Problem, problem } from '../../messages/problem.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -23,7 +23,7 @@ const valueAt = (input: unknown, path: readonly PropertyKey[]): unknown =>
 function foundText(value: unknown): string | number {
   if (typeof value === 'number') return value;
   if (typeof value === 'string') return value.length > 40 ? `${value.slice(0, 39)}…` : value;
-  if (value === null) return 'null';
+  if (value === null) return 'an empty value';
   if (Array.isArray(value)) return 'a list';
   return typeof value === 'object' ? 'a group of fields' : String(value);
 }

@@ -10,6 +10,8 @@ function mainValue(part: { readonly kind: string } & Partial<Record<'ohm' | 'far
   return part.henry === undefined ? '' : ` ${formatField('henry', part.henry)}`;
 }
 
+const counted = (parts: readonly unknown[]) => `${parts.length} part${parts.length === 1 ? '' : 's'}`;
+
 const mainFields = ['ohm', 'farad', 'henry'];
 
 /**
@@ -66,9 +68,9 @@ export function describeCommand(command: Command, project: Project): string {
     case 'reverse-speaker':
       return `${command.partId} reversed`;
     case 'insert-section':
-      return `section of ${command.parts.length} parts before ${command.speakerId}`;
+      return `section of ${counted(command.parts)} before ${command.speakerId}`;
     case 'replace-network':
-      return `circuit of ${command.parts.length} parts`;
+      return `circuit of ${counted(command.parts)}`;
     case 'remove-amplifier':
       return `amplifier ${command.id} removed`;
     case 'add-way':

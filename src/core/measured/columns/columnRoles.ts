@@ -8,7 +8,8 @@ export interface ColumnRoles {
   readonly magnitude: number;
   /** null: no column is phase. undefined: nothing is said; a third column may be it. */
   readonly phase: number | null | undefined;
-  readonly inKiloHertz: boolean;
+  /** undefined: no unit of frequency is named. */
+  readonly inKiloHertz: boolean | undefined;
   readonly inRadians: boolean | undefined;
   readonly quantity: CurveQuantity | undefined;
 }
@@ -60,6 +61,8 @@ function namedCells(words: readonly SourceLine[], columnCount: number): readonly
 
 const unitOfAngle = (text: string): boolean | undefined =>
   DEGREES.test(text) ? false : RADIANS.test(text) ? true : undefined;
+const unitOfFrequency = (text: string): boolean | undefined =>
+  /(?<!k)hz\b/i.test(text) ? false : /khz\b/i.test(text) ? true : undefined;
 const quantityIn = (text: string): CurveQuantity | undefined =>
   RESPONSE.test(text) === IMPEDANCE.test(text) ? undefined : RESPONSE.test(text) ? 'response' : 'impedance';
 
@@ -75,8 +78,8 @@ export function columnRoles(words: readonly SourceLine[], columnCount: number, f
     return succeed({
       frequency: 0,
       magnitude: 1,
-      phase: undefined,
-      inKiloHertz: /\bkhz\b/i.test(all) && !/(?<!k)hz\b/i.test(all),
+      phase: PHASE.test(all) ? 2 : undefined,
+      inKiloHertz: unitOfFrequency(all),
       inRadians: unitOfAngle(all),
       quantity: quantityIn(all),
     });
@@ -93,8 +96,8 @@ export function columnRoles(words: readonly SourceLine[], columnCount: number, f
     frequency,
     magnitude,
     phase: phase < 0 ? null : phase,
-    inKiloHertz: /khz/i.test(cells[frequency]!),
-    inRadians: phase < 0 ? undefined : unitOfAngle(cells[phase]!),
+    inKiloHertz: unitOfFrequency(cells[frequency]!) ?? unitOfFrequency(all),
+    inRadians: phase < 0 ? undefined : (unitOfAngle(cells[phase]!) ?? unitOfAngle(all)),
     quantity: quantityIn(cells[magnitude]!) ?? quantityIn(all),
   });
 }

@@ -21,8 +21,9 @@ const BEGINS_WITH_NUMBER = /^[+-]?[.,]?\d/;
 export function sourceLines(text: string): SourceLines {
   const numeric: SourceLine[] = [];
   const words: SourceLine[] = [];
-  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
+  const lines = text.split(/\r\n|\n|\r/);
   for (const [index, whole] of lines.entries()) {
+    // trim takes a byte-order mark off too.
     const trimmed = whole.replaceAll('"', ' ').replaceAll('\u2212', '-').trim();
     if (trimmed === '') continue;
     const line = index + 1;

@@ -102,10 +102,6 @@ export const editWording: WordingByCode = {
     sentence: `${place.id} is the only amplifier; a project keeps at least one.`,
     remedy: 'Add another channel first.',
   }),
-  'document.way-in-series': (values, place) => ({
-    sentence: `Without ${place.id} the speaker ${values.other} would be cut off, and closing the gap would short ${values.shorted}.`,
-    remedy: `Rewire ${values.other} first.`,
-  }),
   'document.chamber-in-use': (values, place) => ({
     sentence: `${values.speakers} sits in ${placeWords(place, values)}.`,
     remedy: 'Move the drivers to another chamber first.',

@@ -6,6 +6,7 @@ import {
   gyrator,
   jumper,
   resistor,
+  retabulate,
   solveCircuit,
   source,
   tabulateAdmittances,
@@ -145,5 +146,17 @@ describe('compileCircuit with an earlier circuit', () => {
     expect(second.rows[2]).not.toBe(first.rows[2]);
     const third = tabulateAdmittances(compiled, Float64Array.of(1, 3), first);
     expect(third.rows[1]).not.toBe(first.rows[1]);
+  });
+
+  it('tabulates into old buffers', () => {
+    const [r1, r2] = [R('R1', 'in', 'a'), load('R2', 'a', 4)];
+    const omegas = Float64Array.of(1, 2);
+    const first = tabulateAdmittances(succeeded(compileCircuit([V1, r1, r2])), omegas);
+    const compiled = succeeded(compileCircuit([V1, r1, load('R2', 'a', 8)]));
+    const second = retabulate(compiled, first);
+    expect(second.rows[1]).toBe(first.rows[1]);
+    expect(second.rows[2]?.re).toBe(first.rows[2]?.re);
+    expect([...second.rows[2]!.re]).toEqual([0.125, 0.125]);
+    expect(retabulate(succeeded(compileCircuit([V1, r1, r2, load('R3', 'a', 2)])), second).rows[3]?.re[1]).toBe(0.5);
   });
 });

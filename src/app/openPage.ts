@@ -1,0 +1,75 @@
+import type { StoreApi } from 'zustand';
+import readingRoom from '../../demo-data/reading-room/reading-room.conewright.json';
+import { evaluateProject } from '../core/design/evaluateProject.ts';
+import { writeProject } from '../core/document/file/writeProject.ts';
+import type { Project } from '../core/document/schema.ts';
+import { readColumns } from '../core/measured/readColumns.ts';
+import { succeed } from '../core/messages/problem.ts';
+import { drawSchematic } from '../core/schematic/drawSchematic.ts';
+import {
+  createAutosave,
+  createWorkbench,
+  indexedDbStorage,
+  type Workbench,
+  webSettingsStorage,
+} from '../state/index.ts';
+import type { PageServices } from '../ui/index.ts';
+import { keptName } from '../ui/index.ts';
+import { acceptDroppedFiles } from './acceptDroppedFiles.ts';
+import { chooseFile } from './chooseFile.ts';
+import { installKeys } from './installKeys.ts';
+import { markEdits } from './markEdits.ts';
+import { projectFileName } from './projectFileName.ts';
+import { saveTextFile } from './saveTextFile.ts';
+import { startingPoints } from './startingPoints.ts';
+import { watchForUpdates } from './watchForUpdates.ts';
+
+/** Stored work is waited for so long before the demonstration is shown in its place: it should not flash up first. */
+const WAIT_FOR_STORAGE_MS = 400;
+
+/** Puts the page together: store, storage, files, keys, updates. Settles when there is something to show. */
+export async function openPage(): Promise<{ store: StoreApi<Workbench>; services: PageServices }> {
+  const storage = indexedDbStorage();
+  const store = createWorkbench({
+    // A demonstration of our own, held by a test to the document's schema.
+    project: readingRoom as unknown as Project,
+    evaluate: evaluateProject,
+    drawSchematic: (parts, ways, previous) => succeed(drawSchematic(parts, ways, previous ?? undefined)),
+    storage,
+    settingsStorage: webSettingsStorage(localStorage),
+    readColumns,
+    report: (fault) => console.error(fault),
+  });
+  const autosave = createAutosave(store, storage);
+  const started = autosave.start();
+  window.addEventListener('pagehide', () => void autosave.flush());
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') void autosave.flush();
+  });
+
+  const openText: Workbench['openText'] = (text, fileName) => store.getState().openText(text, fileName);
+  const services: PageServices = {
+    startingPoints,
+    saveFile: () => {
+      const { project } = store.getState();
+      saveTextFile(writeProject(project), projectFileName(project.name));
+    },
+    saveText: (text, projectName) => saveTextFile(text, projectFileName(projectName)),
+    chooseFile: () => chooseFile(openText),
+    update: watchForUpdates(),
+  };
+  acceptDroppedFiles(openText);
+  markEdits(store);
+  installKeys(store, services, showKeys, () => {
+    const { undoLabel, project, dispatch } = store.getState();
+    const names = project.snapshots.map((state) => state.name);
+    dispatch({ type: 'keep-state', name: keptName(undoLabel, names) });
+  });
+  await Promise.race([started, new Promise((resolve) => setTimeout(resolve, WAIT_FOR_STORAGE_MS))]);
+  return { store, services };
+}
+
+/** Presses the button that opens the list of keys, wherever it stands. */
+function showKeys(): void {
+  document.querySelector<HTMLElement>('[data-keys]')?.click();
+}

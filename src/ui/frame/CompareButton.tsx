@@ -1,0 +1,19 @@
+import { lazy, Suspense } from 'react';
+import { useWorkbench } from '../useWorkbench.ts';
+import { Popover } from './Popover.tsx';
+
+const CompareTable = lazy(() => import('./CompareTable.tsx'));
+
+/** What the kept states and the present one differ in, and the way back to either. */
+export function CompareButton() {
+  const kept = useWorkbench((s) => s.project.snapshots.length);
+  return (
+    <Popover face={kept > 0 ? `Compare ${kept} kept` : 'Compare'} label="What differs from the kept states">
+      {(close) => (
+        <Suspense fallback={<p className="frame-soft">One moment…</p>}>
+          <CompareTable close={close} />
+        </Suspense>
+      )}
+    </Popover>
+  );
+}

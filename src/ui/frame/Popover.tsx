@@ -1,0 +1,69 @@
+import { type ReactNode, useId, useLayoutEffect, useRef, useState } from 'react';
+import './Popover.css';
+import { placeBeside } from './placeBeside.ts';
+
+/**
+ * A button that opens a small panel beside itself: not modal, closed by Escape or a click elsewhere. The panel's content is
+ * rendered only while it is open; `children` may ask to close it.
+ */
+export function Popover({
+  face,
+  label,
+  className = 'frame-button',
+  mark,
+  children,
+}: {
+  face: ReactNode;
+  /** Accessible name of the panel, and of the button where its face does not say enough. */
+  label: string;
+  className?: string;
+  /** Sets `data-NAME` on the button, for what opens it from elsewhere. */
+  mark?: string;
+  children: (close: () => void) => ReactNode;
+}) {
+  const id = useId();
+  const button = useRef<HTMLButtonElement>(null);
+  const panel = useRef<HTMLDivElement>(null);
+  const [open, setOpen] = useState(false);
+  useLayoutEffect(() => {
+    const [from, to] = [button.current, panel.current];
+    if (!open || !from || !to) return;
+    const place = (): void => placeBeside(from.getBoundingClientRect(), to);
+    place();
+    const sizes = new ResizeObserver(place);
+    sizes.observe(to);
+    window.addEventListener('resize', place);
+    return () => {
+      sizes.disconnect();
+      window.removeEventListener('resize', place);
+    };
+  }, [open]);
+  return (
+    <>
+      <button
+        type="button"
+        ref={button}
+        className={className}
+        {...(mark === undefined ? {} : { [`data-${mark}`]: '' })}
+        popoverTarget={id}
+        aria-expanded={open}
+        aria-controls={id}
+        title={label}
+        aria-label={typeof face === 'string' ? undefined : label}
+      >
+        {face}
+      </button>
+      <div
+        id={id}
+        ref={panel}
+        className="popover"
+        popover="auto"
+        role="dialog"
+        aria-label={label}
+        onToggle={(event) => setOpen(event.newState === 'open')}
+      >
+        {open && children(() => panel.current?.hidePopover())}
+      </div>
+    </>
+  );
+}

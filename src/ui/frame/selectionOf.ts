@@ -1,0 +1,24 @@
+import type { Project } from '../../core/document/schema.ts';
+import type { Place } from '../../core/messages/problem.ts';
+import type { Selection } from '../../state/workbench.ts';
+
+/** What to select so that a place of a sentence is shown; null where it is nothing that can be picked. */
+export function selectionOf(place: Place, project: Project): Selection {
+  const { kind, id } = place;
+  if (id === undefined) return null;
+  switch (kind) {
+    case 'part':
+    case 'mount': {
+      const part = project.network.parts.find((candidate) => candidate.id === id);
+      if (!part) return null;
+      return { kind: part.kind === 'speaker' ? 'speaker' : 'part', id };
+    }
+    case 'driver':
+    case 'chamber':
+    case 'port':
+    case 'curve':
+      return { kind, id };
+    default:
+      return null;
+  }
+}

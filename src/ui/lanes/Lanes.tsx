@@ -1,0 +1,58 @@
+import { useState } from 'react';
+import { useWorkbench } from '../useWorkbench.ts';
+import { NetlistPanel } from './crossover/netlist/NetlistPanel.tsx';
+import { SectionPanel } from './crossover/sections/SectionPanel.tsx';
+import { AddWay } from './driver/AddWay.tsx';
+import { LaneHeads } from './LaneHeads.tsx';
+import { laneLayout } from './laneLayout.ts';
+import { StackedLanes } from './StackedLanes.tsx';
+import { TeachPort } from './TeachPort.tsx';
+import { useBoxSize } from './useBoxSize.ts';
+import { useRemPx } from './useRemPx.ts';
+import { WideLanes } from './WideLanes.tsx';
+import './lanes.css';
+
+/** What lies open above the lanes, across all columns. */
+export type Drawer =
+  | { readonly kind: 'sections'; readonly speakerId: string | null }
+  | { readonly kind: 'text' | 'way' };
+
+/** The lanes: one row per way, crossover, driver and enclosure side by side, where everything is edited. */
+export function Lanes() {
+  const [ref, { widthPx }] = useBoxSize<HTMLDivElement>();
+  const remPx = useRemPx();
+  const layout = laneLayout(widthPx, remPx);
+  const [drawer, setDrawer] = useState<Drawer | null>(null);
+  const [nodesNamed, setNodesNamed] = useState(false);
+  const [edited, edit] = useState<string | null>(null);
+  const parts = {
+    layout,
+    nodesNamed,
+    edited,
+    edit,
+    startSection: (speakerId: string) => setDrawer({ kind: 'sections', speakerId }),
+  };
+  const lesson = useWorkbench((s) => s.project.opensWith === 'teach-port');
+  return (
+    <div ref={ref} className="lanes">
+      {lesson ? <TeachPort /> : null}
+      <LaneHeads
+        layout={layout}
+        drawer={drawer}
+        setDrawer={setDrawer}
+        nodesNamed={nodesNamed}
+        setNodesNamed={setNodesNamed}
+      />
+      {drawer ? (
+        <div className="lanes-drawer">
+          {drawer.kind === 'sections' ? (
+            <SectionPanel key={drawer.speakerId} speakerId={drawer.speakerId} done={() => setDrawer(null)} />
+          ) : null}
+          {drawer.kind === 'text' ? <NetlistPanel /> : null}
+          {drawer.kind === 'way' ? <AddWay done={() => setDrawer(null)} /> : null}
+        </div>
+      ) : null}
+      {widthPx === 0 ? null : layout === 'stacked' ? <StackedLanes {...parts} /> : <WideLanes {...parts} />}
+    </div>
+  );
+}

@@ -1,0 +1,143 @@
+import type { ReactNode } from 'react';
+import type { Part } from '../../../core/circuit/part.ts';
+import type { Command, PartValues } from '../../../core/document/command.ts';
+import { ChoiceField } from '../../fields/ChoiceField.tsx';
+import { FieldRow } from '../../fields/FieldRow.tsx';
+import { QuantityField } from '../../fields/QuantityField.tsx';
+import { TextField } from '../../fields/TextField.tsx';
+import { useWorkbench } from '../../useWorkbench.ts';
+import { PartValue } from './PartValue.tsx';
+
+/** Name, values and note of a part: what the drawing shows and what it does not. */
+export function PartOtherValues({ part }: { readonly part: Part }) {
+  const set = (changes: PartValues): Command => ({ type: 'set-part', partId: part.id, changes });
+  return (
+    <div className="part-sheet-values">
+      <FieldRow name="name">
+        <TextField
+          label={`Name of ${part.id}`}
+          value={part.id}
+          longest={24}
+          command={(to) => ({ type: 'rename-part', partId: part.id, to })}
+        />
+      </FieldRow>
+      <KindValues part={part} set={set} />
+      <FieldRow name="note">
+        <TextField label={`Note on ${part.id}`} value={part.note} longest={200} command={(note) => set({ note })} />
+      </FieldRow>
+    </div>
+  );
+}
+
+function KindValues({ part, set }: { readonly part: Part; readonly set: (changes: PartValues) => Command }): ReactNode {
+  const drivers = useWorkbench((s) => s.project.drivers);
+  switch (part.kind) {
+    case 'resistor':
+      return (
+        <>
+          <FieldRow name="resistance">
+            <PartValue part={part} />
+          </FieldRow>
+          <FieldRow name="rated power">
+            <QuantityField
+              label={`Rated power of ${part.id}`}
+              kind="power"
+              value={part.ratedPowerW}
+              command={(ratedPowerW) => set({ ratedPowerW })}
+              clear={() => set({ ratedPowerW: null })}
+            />
+          </FieldRow>
+        </>
+      );
+    case 'capacitor':
+      return (
+        <>
+          <FieldRow name="capacitance">
+            <PartValue part={part} />
+          </FieldRow>
+          <FieldRow name="series resistance ESR">
+            <QuantityField
+              label={`ESR of ${part.id}`}
+              kind="resistance"
+              stepping={{ by: 'linear', step: 0.01 }}
+              least={0}
+              value={part.esrOhm}
+              command={(esrOhm) => set({ esrOhm })}
+            />
+          </FieldRow>
+        </>
+      );
+    case 'inductor':
+      return (
+        <>
+          <FieldRow name="inductance">
+            <PartValue part={part} />
+          </FieldRow>
+          <FieldRow name="winding resistance DCR">
+            <QuantityField
+              label={`DCR of ${part.id}`}
+              kind="resistance"
+              stepping={{ by: 'linear', step: 0.01 }}
+              least={0}
+              value={part.dcrOhm}
+              command={(dcrOhm) => set({ dcrOhm })}
+            />
+          </FieldRow>
+          <FieldRow name="core loss tangent">
+            <QuantityField
+              label={`Core loss tangent of ${part.id}`}
+              kind="plain"
+              stepping={{ by: 'linear', step: 0.001 }}
+              least={0}
+              value={part.coreLossTangent}
+              note="0 for an air coil"
+              command={(coreLossTangent) => set({ coreLossTangent })}
+            />
+          </FieldRow>
+        </>
+      );
+    case 'speaker':
+      return (
+        <ChoiceField
+          name="driver"
+          label={`Driver of ${part.id}`}
+          value={part.driverId}
+          choices={drivers.map((driver) => ({ value: driver.id, words: driver.name }))}
+          command={(driverId) => set({ driverId })}
+        />
+      );
+    case 'amplifier':
+      return <AmplifierValues id={part.id} />;
+    default:
+      return null;
+  }
+}
+
+function AmplifierValues({ id }: { readonly id: string }) {
+  const amplifier = useWorkbench((s) => s.project.chain.amplifiers.find((candidate) => candidate.id === id));
+  if (!amplifier) return null;
+  const field = (
+    name: string,
+    key: 'outputResistanceOhm' | 'cableOhm' | 'ratedMinimumLoadOhm',
+    step: number,
+    least: number,
+  ) => (
+    <FieldRow name={name}>
+      <QuantityField
+        label={`${name} of ${id}`}
+        kind="resistance"
+        stepping={{ by: 'linear', step }}
+        least={least}
+        value={amplifier[key]}
+        command={(ohm) => ({ type: 'set-amplifier', id, changes: { [key]: ohm } })}
+      />
+    </FieldRow>
+  );
+  return (
+    <>
+      {field('output resistance', 'outputResistanceOhm', 0.01, 0)}
+      {field('cable, both ways', 'cableOhm', 0.01, 0)}
+      {field('rated minimum load', 'ratedMinimumLoadOhm', 1, 0.5)}
+    </>
+  );
+}

@@ -1,0 +1,112 @@
+import { useCallback, useMemo, useState } from 'react';
+import type { PlacedPart, SchematicPlan } from '../../../core/schematic/plan.ts';
+import { useWorkbench } from '../../useWorkbench.ts';
+import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
+import { waysInOrder } from '../../waysInOrder.ts';
+import { litPlaces } from './litPlaces.ts';
+import { PartSheet } from './PartSheet.tsx';
+import { PartSymbol } from './PartSymbol.tsx';
+import { SchematicPart } from './SchematicPart.tsx';
+import { SchematicWires } from './SchematicWires.tsx';
+import type { SchematicView } from './schematicView.ts';
+import './schematic.css';
+
+/** Height of the text in drawing units, where the drawing is small. */
+const TEXT_UNITS = 1.22;
+
+const NOTHING: readonly never[] = [];
+
+/**
+ * The circuit as it is drawn by itself: every part picked, stepped and changed in place. `parts` are those shown, in
+ * reading order; the wires are cut at the edges of the view.
+ */
+export function Schematic({
+  plan,
+  parts,
+  view,
+  widthPx,
+  nodesNamed,
+  startSection,
+}: {
+  readonly plan: SchematicPlan;
+  readonly parts: readonly PlacedPart[];
+  readonly view: SchematicView;
+  readonly widthPx: number;
+  readonly nodesNamed: boolean;
+  readonly startSection: (speakerId: string) => void;
+}) {
+  const store = useWorkbenchStore();
+  const problems = useWorkbench((s) => s.problems);
+  const findings = useWorkbench((s) => s.evaluation?.findings ?? NOTHING);
+  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const lit = useMemo(() => litPlaces(problems, findings), [problems, findings]);
+  const [sheet, setSheet] = useState<{ readonly partId: string; readonly anchor: DOMRect } | null>(null);
+  const sheetPart = useWorkbench((s) => s.project.network.parts.find((part) => part.id === sheet?.partId));
+
+  const openSheet = useCallback((partId: string, anchor: DOMRect) => setSheet({ partId, anchor }), []);
+  const enter = useCallback(
+    (placed: PlacedPart) => {
+      const lane = plan.lanes[placed.lane];
+      const speakerId = lane?.kind === 'way' ? lane.partId : null;
+      const { lifted, lift } = store.getState();
+      if (lifted !== speakerId) lift(speakerId);
+    },
+    [plan, store],
+  );
+  const close = useCallback(
+    (how: 'keyboard' | 'elsewhere') => {
+      setSheet(null);
+      if (how !== 'keyboard' || !sheet) return;
+      const drawn = document.querySelector(`[data-part="${CSS.escape(sheet.partId)}"] button`);
+      if (drawn instanceof HTMLElement) drawn.focus();
+    },
+    [sheet],
+  );
+  const wayIndexOf = (partId: string) => ways.find((way) => way.speakerId === partId)?.index ?? null;
+  return (
+    <section
+      className="schematic"
+      aria-label="Crossover circuit"
+      style={{
+        width: widthPx,
+        height: view.heightPx,
+        fontSize: `min(1em, ${(view.scale.unitPx * TEXT_UNITS).toFixed(1)}px)`,
+      }}
+    >
+      <svg className="schematic-drawing" width={widthPx} height={view.heightPx} aria-hidden="true">
+        <SchematicWires plan={plan} view={view} lit={lit} named={nodesNamed} />
+        {parts.map((placed) => (
+          <PartSymbol
+            key={placed.partId}
+            placed={placed}
+            view={view}
+            mark={lit.parts.get(placed.partId)}
+            wayIndex={wayIndexOf(placed.partId)}
+          />
+        ))}
+      </svg>
+      {parts.map((placed) => (
+        <SchematicPart
+          key={placed.partId}
+          placed={placed}
+          view={view}
+          mark={lit.parts.get(placed.partId)}
+          openSheet={openSheet}
+          enter={enter}
+        />
+      ))}
+      {sheet && sheetPart ? (
+        <PartSheet
+          key={sheet.partId}
+          part={sheetPart}
+          anchor={sheet.anchor}
+          close={close}
+          startSection={(speakerId) => {
+            setSheet(null);
+            startSection(speakerId);
+          }}
+        />
+      ) : null}
+    </section>
+  );
+}

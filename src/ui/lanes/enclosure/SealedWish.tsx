@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import type { Chamber } from '../../../core/document/schema.ts';
+import { fieldMessage } from '../../fields/fieldMessageText.ts';
+import { QuantityField } from '../../fields/QuantityField.tsx';
+import { useWorkbench } from '../../useWorkbench.ts';
+import { figureText } from '../figureText.ts';
+import { RefusingButton } from '../RefusingButton.tsx';
+import { sealedWishFor } from './sealedWishFor.ts';
+
+/** Maximally flat second-order response: where most people begin. */
+const FLAT_QTC = Math.SQRT1_2;
+
+/** For a sealed chamber: the volume that a wished Qtc needs. */
+export function SealedWish({ chamber }: { readonly chamber: Chamber }) {
+  const project = useWorkbench((s) => s.project);
+  const sealed = useWorkbench(
+    (s) => s.evaluation?.keyFigures.chambers.find((figure) => figure.id === chamber.id)?.sealed ?? null,
+  );
+  const system = useWorkbench((s) => s.settings.units);
+  const [qtc, setQtc] = useState(FLAT_QTC);
+  if (sealed === null) return null;
+  const found = sealedWishFor(project, chamber, qtc);
+  if (found === null) return null;
+  const volume = found.ok ? found.value.volume : null;
+  return (
+    <p className="enclosure-panel-result">
+      For a Qtc of
+      <QuantityField
+        label={`Wished Qtc of ${chamber.name}`}
+        kind="plain"
+        value={qtc}
+        least={0.3}
+        greatest={3}
+        keep={setQtc}
+      />
+      {found.ok ? (
+        <>
+          it takes {figureText(found.value.netM3, 'volume', system)} net.{' '}
+          {volume ? (
+            <RefusingButton command={() => ({ type: 'set-chamber', id: chamber.id, changes: { volume } })}>
+              use that volume
+            </RefusingButton>
+          ) : (
+            <span className="enclosure-panel-refusal">The cabinet is too low for it: make it larger first.</span>
+          )}
+        </>
+      ) : (
+        <span className="enclosure-panel-refusal">{fieldMessage(found.problems)}</span>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,96 @@
+import { useWorkbench } from '../../useWorkbench.ts';
+import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
+import { waysInOrder } from '../../waysInOrder.ts';
+import { figureText } from '../figureText.ts';
+import { wayColour } from '../wayColour.ts';
+import { type CabinetDrawing, onSide } from './cabinetDrawing.ts';
+import { tuningWords } from './chamberWords.ts';
+import { DriverSide } from './DriverDrawing.tsx';
+import { PortSide } from './PortSide.tsx';
+import { partitions, sideChambers } from './sideChambers.ts';
+
+/** Below this height a chamber's outline holds one line of text only. */
+const TWO_LINES_PX = 40;
+
+/** In a chamber narrower than this the words stand behind it. */
+const NARROW_PX = 110;
+/** Where there is no room for words at all the driver's card still says them. */
+const LEAST_WORDS_PX = 66;
+
+/** The cabinet cut along its middle, front at the left: walls, chambers with their air in words, drivers, ports. */
+export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
+  const store = useWorkbenchStore();
+  const enclosure = useWorkbench((s) => s.project.enclosure);
+  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const figures = useWorkbench((s) => s.evaluation?.keyFigures.chambers);
+  const system = useWorkbench((s) => s.settings.units);
+  const selection = useWorkbench((s) => s.selection);
+  const { side } = drawing;
+  const rect = (frontM: number, backM: number, bottomM: number, topM: number) => {
+    const a = onSide(drawing, frontM, topM);
+    const b = onSide(drawing, backM, bottomM);
+    return { x: a.xPx, y: a.yPx, width: Math.max(0, b.xPx - a.xPx), height: Math.max(0, b.yPx - a.yPx) };
+  };
+  const { panelM, depthM, heightM } = enclosure;
+  const chambers = sideChambers(enclosure);
+  const indexOf = (chamberId: string) => {
+    const inside = enclosure.mounts.filter((mount) => mount.chamberId === chamberId).map((mount) => mount.partId);
+    return ways.find((way) => inside.includes(way.speakerId))?.index ?? null;
+  };
+  return (
+    <g>
+      <text className="cabinet-title" x={side.leftPx + side.widthPx / 2} y={15}>
+        side
+      </text>
+      <rect className="cabinet-wood" {...rect(0, depthM, 0, heightM)} rx={2} />
+      <rect className="cabinet-hollow" {...rect(panelM, depthM - panelM, panelM, heightM - panelM)} />
+      {chambers.map((chamber) => (
+        // The chips below the drawing pick chambers by keyboard.
+        <rect
+          key={chamber.id}
+          className="cabinet-air"
+          style={wayColour(indexOf(chamber.id))}
+          data-stated={chamber.stated ? '' : undefined}
+          data-picked={selection?.kind === 'chamber' && selection.id === chamber.id ? '' : undefined}
+          {...rect(chamber.frontM, chamber.backM, chamber.bottomM, chamber.topM)}
+          onPointerDown={() => store.getState().select({ kind: 'chamber', id: chamber.id })}
+        />
+      ))}
+      {partitions(enclosure).map((wall) => (
+        <rect
+          key={`${wall.frontM} ${wall.bottomM} ${wall.topM}`}
+          className="cabinet-partition"
+          {...rect(wall.frontM, wall.backM, wall.bottomM, wall.topM)}
+        />
+      ))}
+      {ways.map((way) => (
+        <DriverSide key={way.speakerId} drawing={drawing} way={way} />
+      ))}
+      {enclosure.ports.map((port) => (
+        <PortSide key={port.id} drawing={drawing} port={port} />
+      ))}
+      {chambers.map((chamber) => {
+        const box = rect(chamber.frontM, chamber.backM, chamber.bottomM, chamber.topM);
+        const figure = figures?.find((entry) => entry.id === chamber.id);
+        const words = tuningWords(figure, system);
+
+        const hollow = rect(chamber.backM + panelM, depthM - panelM, chamber.bottomM, chamber.topM);
+        const behind = box.width < NARROW_PX && hollow.width > box.width;
+        const [x, y] = [behind ? hollow.x + hollow.width / 2 : box.x + box.width * 0.6, box.y + box.height / 2];
+        if (Math.max(box.width, hollow.width) < LEAST_WORDS_PX) return null;
+        return (
+          <g key={chamber.id} className="cabinet-words">
+            <text className="cabinet-volume" x={x} y={words && box.height >= TWO_LINES_PX ? y - 3 : y + 4}>
+              {figure ? `${figureText(figure.netM3, 'volume', system)} net` : '–'}
+            </text>
+            {words && box.height >= TWO_LINES_PX ? (
+              <text className="cabinet-tuning" x={x} y={y + 12}>
+                {words}
+              </text>
+            ) : null}
+          </g>
+        );
+      })}
+    </g>
+  );
+}

@@ -1,0 +1,40 @@
+import type { Port } from '../../../core/document/schema.ts';
+import { useWorkbench } from '../../useWorkbench.ts';
+import type { CabinetDrawing } from '../enclosure/cabinetDrawing.ts';
+import { PortLengthHandle } from '../enclosure/PortLengthHandle.tsx';
+import { SideView } from '../enclosure/SideView.tsx';
+import { useBoxSize } from '../useBoxSize.ts';
+import '../enclosure/cabinet.css';
+
+const MARGIN_PX = 26;
+const GREATEST_HEIGHT_PX = 400;
+
+/** The side view of the box, as large as there is room, with the port's end to take hold of. */
+export function TeachSide({ port }: { readonly port: Port }) {
+  const [ref, { widthPx }] = useBoxSize<HTMLDivElement>();
+  const { heightM, depthM } = useWorkbench((s) => s.project.enclosure);
+  const pxPerM = Math.max(
+    60,
+    Math.min((widthPx - 2 * MARGIN_PX) / depthM, (GREATEST_HEIGHT_PX - 2 * MARGIN_PX) / heightM),
+  );
+  const heightPx = heightM * pxPerM + 2 * MARGIN_PX;
+  const side = {
+    leftPx: Math.max(MARGIN_PX, (widthPx - depthM * pxPerM) / 2),
+    topPx: MARGIN_PX,
+    widthPx: depthM * pxPerM,
+    heightPx: heightM * pxPerM,
+  };
+  const drawing: CabinetDrawing = { pxPerM, side, front: { ...side, widthPx: 0 }, widthPx, heightPx };
+  return (
+    <div ref={ref} className="teach-port-box" style={{ height: heightPx }}>
+      {widthPx > 0 ? (
+        <>
+          <svg className="cabinet-drawing" width={widthPx} height={heightPx} aria-hidden="true">
+            <SideView drawing={drawing} />
+          </svg>
+          <PortLengthHandle drawing={drawing} port={port} />
+        </>
+      ) : null}
+    </div>
+  );
+}

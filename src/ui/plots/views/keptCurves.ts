@@ -1,0 +1,46 @@
+import type { Simulation } from '../../../core/speaker/simulation.ts';
+import { ghostStyle } from '../../../plot/index.ts';
+import type { PictureCurve } from '../picture.ts';
+import type { ViewInput } from '../view.ts';
+import { ghostName, greatestOf } from './viewCurves.ts';
+
+/** One curve of a kept state: the speaker or port it belongs to where a state has several, and its values. */
+export interface KeptValues {
+  readonly part?: string;
+  readonly values: ArrayLike<number>;
+}
+
+/**
+ * The ghosts of a view: for each kept state that can be computed the curves that `of` makes of its simulation. Those of
+ * single parts are not read out at the cursor, which would crowd the head line.
+ */
+export function keptCurves(
+  input: ViewInput,
+  of: (simulation: Simulation) => readonly KeptValues[],
+  period?: number,
+): PictureCurve[] {
+  const { ghosts } = input;
+  return ghosts.flatMap((ghost, index) => {
+    if (!ghost.evaluation) return [];
+    const { simulation } = ghost.evaluation;
+    const name = ghostName(input, ghost);
+    const parts = of(simulation);
+    const sizes = parts.map(({ values }) => greatestOf([{ frequenciesHz: simulation.frequenciesHz, values }]) ?? 0);
+    const foremost = sizes.indexOf(Math.max(...sizes));
+    return parts.map(
+      ({ part, values }, place): PictureCurve => ({
+        id: part ? `kept:${ghost.id}:${part}` : `kept:${ghost.id}`,
+        name,
+        shortName: ghosts.length > 1 ? `kept ${index + 1}` : 'kept',
+        frequenciesHz: simulation.frequenciesHz,
+        values,
+        style: ghostStyle(index),
+        axis: 'left',
+        speakerId: null,
+        ...(period === undefined ? {} : { period }),
+        named: place === foremost,
+        read: part === undefined,
+      }),
+    );
+  });
+}

@@ -1,0 +1,186 @@
+import { screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { expect, test, vi } from 'vitest';
+import { page } from 'vitest/browser';
+import { problem } from '../../../../src/core/messages/problem.ts';
+import { ErrorBoundary } from '../../../../src/ui/frame/ErrorBoundary.tsx';
+import { FindingsStrip, Header, KeyStrip, Notices } from '../../../../src/ui/frame/index.ts';
+import { NO_SERVICES, PageServicesContext } from '../../../../src/ui/index.ts';
+import { demo, show, testStore } from '../plots/openWorkbench.tsx';
+
+const fragile = { broken: true };
+function Fragile() {
+  if (fragile.broken) throw new Error('no such curve');
+  return <p>whole again</p>;
+}
+
+const wide = () => page.viewport(1440, 900);
+
+test('the name is edited where it stands; Escape puts it back', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <Header />);
+  const name = screen.getByLabelText('Name of the project');
+  await userEvent.clear(name);
+  await userEvent.type(name, 'Hall two-way{Enter}');
+  expect(store.getState().project.name).toBe('Hall two-way');
+  await userEvent.clear(name);
+  await userEvent.type(name, 'never{Escape}');
+  await userEvent.tab();
+  expect(store.getState().project.name).toBe('Hall two-way');
+});
+
+test('undo says what it takes back', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <Header />);
+  expect(screen.getByRole('button', { name: 'Undo' })).toHaveProperty('disabled', true);
+  store.getState().dispatch({ type: 'set-drive', driveV: 5 });
+  const undo = await screen.findByRole('button', { name: /^Undo drive 2.83 → 5/ });
+  await userEvent.click(undo);
+  expect(store.getState().project.chain.driveV).toBe(2.83);
+  await userEvent.click(screen.getByRole('button', { name: 'Redo' }));
+  expect(store.getState().project.chain.driveV).toBe(5);
+});
+
+test('keep, change, compare: the table says what differs, and the way back works', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <Header />);
+  await userEvent.click(screen.getByRole('button', { name: 'Keep this' }));
+  store.getState().dispatch({ type: 'set-part', partId: 'C1', changes: { farad: 56e-6 } });
+  await userEvent.click(screen.getByRole('button', { name: 'Compare 1 kept' }));
+  const row = await screen.findByRole('row', { name: /^C1/ });
+  expect(row.textContent).toContain('56 µF');
+  const before = demo.network.parts.find((part) => part.id === 'C1');
+  await userEvent.click(screen.getByRole('button', { name: 'Go back to it' }));
+  expect(store.getState().project.network.parts.find((part) => part.id === 'C1')).toEqual(before);
+});
+
+test('a third state is refused with a sentence, which can be dismissed', async () => {
+  await wide();
+  const store = testStore();
+  show(
+    store,
+    <>
+      <Header />
+      <Notices />
+    </>,
+  );
+  for (let time = 0; time < 3; time++) await userEvent.click(screen.getByRole('button', { name: 'Keep this' }));
+  expect(store.getState().project.snapshots).toHaveLength(2);
+  const line = await screen.findByTestId('refusal');
+  expect(line.textContent?.length).toBeGreaterThan(20);
+  await userEvent.click(within(line).getByRole('button', { name: 'Dismiss' }));
+  expect(store.getState().refusal).toEqual([]);
+});
+
+test('what cannot be computed says why, names the place, and keeps the last good picture', async () => {
+  const store = testStore();
+  show(store, <Notices />);
+  const before = store.getState().evaluation;
+  store.setState({
+    problems: [
+      problem('speaker.no-volume-left', { kind: 'chamber', id: 'mid-chamber' }, { grossM3: 0.002, takenM3: 0.003 }),
+    ],
+  });
+  const line = await screen.findByTestId('problems');
+  expect(line.textContent).toContain('the last good picture stays');
+  await userEvent.click(within(line).getByRole('button', { name: /show/ }));
+  expect(store.getState().selection).toEqual({ kind: 'chamber', id: 'mid-chamber' });
+  expect(store.getState().evaluation).toBe(before);
+});
+
+test('findings: severity in words, a sentence, and a link that selects the place', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <FindingsStrip />);
+  store.getState().dispatch({ type: 'set-drive', driveV: 20 });
+  const strip = screen.getByTestId('findings');
+  await waitFor(() => expect(within(strip).getAllByText('Danger').length).toBeGreaterThan(0));
+  const { findings = [] } = store.getState().evaluation ?? {};
+  await userEvent.click(within(strip).getAllByRole('button', { name: /^Show / })[0] as HTMLElement);
+  expect(store.getState().selection?.id).toBe(findings[0]?.place.id);
+  await userEvent.click(within(strip).getByRole('button', { name: /What to do/ }));
+  expect(within(strip).getAllByRole('listitem')).toHaveLength(findings.length);
+});
+
+test('key figures follow the design; one that passes its limit says so in words', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <KeyStrip />);
+  const figures = store.getState().evaluation?.keyFigures;
+  expect(screen.getByTestId('key-sensitivity').textContent).toBe(`${figures?.sensitivityDbSpl?.toFixed(1)} dB`);
+  store.getState().dispatch({ type: 'set-drive', driveV: 20 });
+  await waitFor(() => expect(screen.getByTestId('key-travel').textContent).toContain('passes its limit'));
+});
+
+test('“why?” opens a note that follows the design', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <KeyStrip />);
+  const item = screen.getByTestId(/^key-tuning/).closest('.key-item') as HTMLElement;
+  await userEvent.click(within(item).getByRole('button', { name: 'why?' }));
+  const note = (await screen.findAllByTestId('why'))[0] as HTMLElement;
+  expect(note.textContent).toContain('fB = (c / 2π)');
+  const before = note.textContent;
+  const port = demo.enclosure.ports[0];
+  store.getState().dispatch({ type: 'set-port', id: port?.id ?? '', changes: { lengthM: 0.15 } });
+  await waitFor(() => expect(note.textContent).not.toBe(before));
+});
+
+test('new: a starting point is opened, and the former project is one undo away', async () => {
+  await wide();
+  const store = testStore();
+  const point = {
+    id: 'x',
+    title: 'Plain box',
+    about: 'One driver.',
+    load: async () => ({ ...demo, name: 'Plain box' }),
+  };
+  const services = { ...NO_SERVICES, startingPoints: [point] };
+  show(
+    store,
+    <PageServicesContext value={services}>
+      <Header />
+    </PageServicesContext>,
+  );
+  await userEvent.click(screen.getByRole('button', { name: 'New' }));
+  await userEvent.click(await screen.findByRole('button', { name: /Plain box/ }));
+  await waitFor(() => expect(store.getState().project.name).toBe('Plain box'));
+  store.getState().undo();
+  expect(store.getState().project.name).toBe(demo.name);
+});
+
+test('measured columns ask what they are and then lie over the prediction', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <Notices />);
+  const lines = Array.from({ length: 40 }, (_, index) => `${20 * 1.19 ** index};${85 + (index % 3)}`);
+  store.getState().openText(`Hz;dB\n${lines.join('\n')}`, 'channel-a.txt');
+  const panel = await screen.findByTestId('curve-panel', {}, { timeout: 3000 });
+  expect(panel.textContent).toContain('40 points');
+  await userEvent.selectOptions(screen.getByTestId('curve-owner'), 'left');
+  await userEvent.click(within(panel).getByRole('button', { name: 'Take it in' }));
+  expect(store.getState().project.curves[0]?.belongsTo).toEqual({ kind: 'speaker', channel: 'left' });
+  await waitFor(() => expect(screen.queryByTestId('curve-panel')).toBeNull());
+});
+
+test('a panel that throws is kept to itself and can be tried again', async () => {
+  const quiet = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  show(
+    testStore(),
+    <>
+      <ErrorBoundary panel="the plot">
+        <Fragile />
+      </ErrorBoundary>
+      <p>the rest</p>
+    </>,
+  );
+  expect(screen.getByRole('alert').textContent).toContain('no such curve');
+  expect(screen.getByText('the rest')).toBeDefined();
+  fragile.broken = false;
+  await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
+  expect(screen.getByText('whole again')).toBeDefined();
+  quiet.mockRestore();
+});
