@@ -43,6 +43,7 @@ export default defineConfig({
             'react/jsx-runtime',
             'react/jsx-dev-runtime',
             'zustand',
+            'zustand/shallow',
             'zustand/vanilla',
             'zustand/middleware',
             'zustand/react/shallow',

@@ -1,5 +1,6 @@
 import type { Project } from '../document/schema.ts';
 import { type Finding, type Result, succeed } from '../messages/problem.ts';
+import type { PathMemory } from '../speaker/radiationPath.ts';
 import { readModel } from '../speaker/readModel.ts';
 import { simulate } from '../speaker/simulate.ts';
 import type { Solved } from '../speaker/solved.ts';
@@ -10,24 +11,30 @@ import { sensitivityDbSpl } from './sensitivity.ts';
 import { SCREEN_COUNT, SCREEN_FROM_HZ, SCREEN_TO_HZ, sweepGrid } from './sweepGrid.ts';
 
 /** An evaluation with what the next one can take over. */
-export type Evaluated = Evaluation & { readonly solved: Solved };
+export type Evaluated = Evaluation & {
+  readonly solved: Solved;
+  readonly paths: PathMemory;
+  readonly sensitivityPaths: PathMemory;
+};
 
 const screenGrid = sweepGrid(SCREEN_FROM_HZ, SCREEN_TO_HZ, SCREEN_COUNT);
 
 /**
  * All that the screen shows of a document: model, simulation, key figures, findings.
  *
- * `previous` lends its tabulated admittances and its compiled topology where they still hold; the result does not depend
+ * `previous` lends its tabulated admittances, its compiled topology and its paths where they still hold; the result does not depend
  * on it. Problems of the document (a negative volume, missing driver numbers, a floating part) name their place.
  * @example evaluateProject(project).ok
  */
 export function evaluateProject(project: Project, previous?: Evaluated): Result<Evaluated> {
-  const read = readModel(project);
+  const paths: PathMemory = new Map(previous?.paths);
+  const sensitivityPaths: PathMemory = new Map(previous?.sensitivityPaths);
+  const read = readModel(project, paths);
   if (!read.ok) return read;
   const { model, volumes, findings } = read.value;
   const simulation = simulate(model, screenGrid, previous?.solved);
   if (!simulation.ok) return simulation;
-  const figures = keyFigures(project, model, simulation.value, volumes, sensitivityDbSpl(project));
+  const figures = keyFigures(project, model, simulation.value, volumes, sensitivityDbSpl(project, sensitivityPaths));
   const found: Finding[] = [...findings, ...findFlaws({ project, model, simulation: simulation.value, figures })];
   return succeed({
     model,
@@ -35,5 +42,7 @@ export function evaluateProject(project: Project, previous?: Evaluated): Result<
     keyFigures: figures,
     findings: found,
     solved: simulation.value.solved,
+    paths,
+    sensitivityPaths,
   });
 }

@@ -4,6 +4,7 @@ export { addInto, anglesRad, complexCurve, levelsDbSpl, magnitudes } from './com
 export { listeningPoint } from './listeningPoint.ts';
 export * from './model.ts';
 export { pointSource } from './pointSource.ts';
+export { type PathMemory, radiationPath } from './radiationPath.ts';
 export { type ReadModel, readModel } from './readModel.ts';
 export { simulate } from './simulate.ts';
 export * from './simulation.ts';

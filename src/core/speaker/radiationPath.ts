@@ -2,6 +2,33 @@ import { edgePaths, type Position } from '../acoustics/index.ts';
 import type { Project } from '../document/schema.ts';
 import type { Radiation } from './model.ts';
 
+/** Paths of an earlier run by the name of their source, with the numbers that they were worked out from. */
+export type PathMemory = Map<string, { readonly from: readonly (number | string)[]; readonly radiation: Radiation }>;
+
+/**
+ * `radiationPath`, taken over from `memory` where everything that it depends on is the same, and left there.
+ * @example rememberedPath(memory, 'LS1', project, source, 0.08, listener)
+ */
+export function rememberedPath(
+  memory: PathMemory,
+  name: string,
+  project: Project,
+  source: Position,
+  pistonRadiusM: number,
+  listener: Position,
+): Radiation {
+  const { widthM, heightM, depthM } = project.enclosure;
+  const { xM, yM, zM } = source;
+  const { xM: toX, yM: toY, zM: toZ } = listener;
+  const view = project.listening.radiation;
+  const from = [widthM, heightM, depthM, xM, yM, zM, toX, toY, toZ, pistonRadiusM, view];
+  const known = memory.get(name);
+  if (known?.from.every((value, i) => value === from[i])) return known.radiation;
+  const radiation = radiationPath(project, source, pistonRadiusM, listener);
+  memory.set(name, { from, radiation });
+  return radiation;
+}
+
 /**
  * The path from a source on the cabinet to the listening point: exact length, angle off the normal of the face it sits on,
  * and the detours over the cabinet's edges in the `baffle-step` view.

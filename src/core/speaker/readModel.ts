@@ -4,7 +4,7 @@ import { type Finding, type Problem, problem, type Result, succeed } from '../me
 import { type ChamberVolume, chamberVolume } from './chamberVolume.ts';
 import { listeningPoint } from './listeningPoint.ts';
 import type { SpeakerModel } from './model.ts';
-import { radiationPath } from './radiationPath.ts';
+import { type PathMemory, rememberedPath } from './radiationPath.ts';
 import { readSpeakers } from './readSpeakers.ts';
 
 export interface ReadModel {
@@ -20,10 +20,10 @@ const LEAST_DISTANCE_M = 0.1;
  * What a document says, as the physical model that is solved: air, complete driver parameters, chamber volumes, port
  * lengths, and the path from every cone and port to the listening point.
  *
- * Every Problem found is returned, not only the first.
+ * Every Problem found is returned, not only the first. `paths` lends the paths of an earlier run and takes the present ones.
  * @example const read = readModel(project); if (read.ok) simulate(read.value.model, frequenciesHz);
  */
-export function readModel(project: Project): Result<ReadModel> {
+export function readModel(project: Project, paths: PathMemory = new Map()): Result<ReadModel> {
   const problems: Problem[] = [];
   const findings: Finding[] = [];
   const { enclosure, chain, network } = project;
@@ -59,14 +59,16 @@ export function readModel(project: Project): Result<ReadModel> {
   });
   if (amplifiers.length === 0) problems.push(problem('speaker.no-amplifier', { kind: 'document' }));
   const listener = listeningPoint(project.listening);
-  const speakers = readSpeakers(project, air.value, listener, problems, findings);
+  const speakers = readSpeakers(project, air.value, listener, paths, problems, findings);
   const ports = enclosure.ports.map((port) => ({
     id: port.id,
     chamberId: port.chamberId,
     areaM2: port.count * portSectionM2(port.shape),
     effectiveLengthM: portEffectiveLengthM(port),
     loss: port.loss,
-    radiation: radiationPath(
+    radiation: rememberedPath(
+      paths,
+      `port ${port.id}`,
       project,
       { xM: port.xM, yM: port.yM, zM: port.face === 'front' ? 0 : -enclosure.depthM },
       Math.sqrt((port.count * portSectionM2(port.shape)) / Math.PI),

@@ -3,7 +3,7 @@ import type { Driver, Project } from '../document/schema.ts';
 import { type Finding, type Problem, problem } from '../messages/problem.ts';
 import { measuredOf } from './measuredOf.ts';
 import type { AirProperties, DriverParameters, ModelSpeaker } from './model.ts';
-import { radiationPath } from './radiationPath.ts';
+import { type PathMemory, rememberedPath } from './radiationPath.ts';
 
 /**
  * Every speaker part of the network with its driver's complete parameters, its chamber and its path. What cannot be read is
@@ -13,6 +13,7 @@ export function readSpeakers(
   project: Project,
   air: AirProperties,
   listener: Position,
+  paths: PathMemory,
   problems: Problem[],
   findings: Finding[],
 ): ModelSpeaker[] {
@@ -52,7 +53,7 @@ export function readSpeakers(
       partId: part.id,
       parameters: own,
       chamberId: mount.chamberId,
-      radiation: radiationPath(project, at, Math.sqrt(own.sdM2 / Math.PI), listener),
+      radiation: rememberedPath(paths, part.id, project, at, Math.sqrt(own.sdM2 / Math.PI), listener),
       measured: measuredOf(driver, project.curves, air),
     });
   }

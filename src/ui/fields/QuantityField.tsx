@@ -97,7 +97,7 @@ export function QuantityField(props: QuantityFieldProps) {
         tabIndex={0}
         className="quantity-field-value"
         aria-label={label}
-        aria-valuenow={value ?? undefined}
+        aria-valuenow={shown ? Number(shown.number.replace('−', '-')) : undefined}
         aria-valuetext={text}
         aria-invalid={refused.length > 0 || undefined}
         aria-describedby={refused.length > 0 ? messageId : undefined}

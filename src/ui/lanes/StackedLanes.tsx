@@ -4,7 +4,7 @@ import { useWorkbench } from '../useWorkbench.ts';
 import { waysInOrder } from '../waysInOrder.ts';
 import { readingOrder } from './crossover/readingOrder.ts';
 import { StackedBand } from './crossover/StackedBand.tsx';
-import { drawingUnit } from './drawingUnit.ts';
+import { drawingUnit, rowUnit } from './drawingUnit.ts';
 import { DriverCard } from './driver/DriverCard.tsx';
 import { DriverEditor } from './driver/DriverEditor.tsx';
 import { CabinetViews } from './enclosure/CabinetViews.tsx';
@@ -30,7 +30,7 @@ export function StackedLanes({ nodesNamed, startSection, edited, edit }: LanesPa
   const spanM = Math.max(0, ...ways.map((way) => way.driver?.outerDiameterM ?? 0));
   const unitPx = drawingUnit((plan?.width ?? 0) - (plan?.trunkWidth ?? 0), widthPx - LEFT_PX - RIGHT_PX, remPx);
   const scale = useMemo(
-    () => laneScale(lanesOf(plan, ways), plan?.height ?? 0, unitPx, NOTHING, NOTHING),
+    () => laneScale(lanesOf(plan, ways), plan?.height ?? 0, rowUnit(unitPx), NOTHING, NOTHING),
     [plan, ways, unitPx],
   );
   const bands = useMemo(() => bandsOf(plan ? readingOrder(plan) : [], scale.rows), [plan, scale]);
@@ -51,8 +51,10 @@ export function StackedLanes({ nodesNamed, startSection, edited, edit }: LanesPa
                   plan={plan}
                   parts={bands[k] ?? []}
                   scale={scale}
+                  unitPx={unitPx}
                   row={row}
                   widthPx={widthPx}
+                  label={`Circuit of the ${way?.name ?? 'shared parts'}`}
                   nodesNamed={nodesNamed}
                   startSection={startSection}
                 />

@@ -4,7 +4,7 @@ import { waysInOrder } from '../waysInOrder.ts';
 import { CrossoverColumn } from './crossover/CrossoverColumn.tsx';
 import { readingOrder } from './crossover/readingOrder.ts';
 import { Schematic } from './crossover/Schematic.tsx';
-import { drawingUnit } from './drawingUnit.ts';
+import { drawingUnit, rowUnit } from './drawingUnit.ts';
 import { DriverCard } from './driver/DriverCard.tsx';
 import { DriverEditor } from './driver/DriverEditor.tsx';
 import { CabinetViews } from './enclosure/CabinetViews.tsx';
@@ -41,14 +41,14 @@ export function WideLanes({ layout, nodesNamed, startSection, edited, edit }: La
       laneScale(
         lanes,
         plan?.height ?? 0,
-        unitPx,
+        rowUnit(unitPx),
         (lane) => (lane.kind === 'way' ? Math.max(LEAST_ROW_REM * remPx, heights.get(lane.partId ?? '') ?? 0) : 0),
         // The open data sheet lies below its row's drawing and card and pushes the next lane down.
         (lane) => (lane.partId !== null && lane.partId === edited ? sheetPx : 0),
       ),
     [lanes, plan, unitPx, remPx, heights, edited, sheetPx],
   );
-  const view = useMemo(() => ({ scale, topPx: 0, heightPx: scale.heightPx, leftPx: LEFT_PX }), [scale]);
+  const view = useMemo(() => ({ unitPx, scale, topPx: 0, heightPx: scale.heightPx, leftPx: LEFT_PX }), [unitPx, scale]);
   const parts = useMemo(() => (plan ? readingOrder(plan) : []), [plan]);
   const rows = scale.rows.flatMap((row) => {
     const way = ways.find((candidate) => candidate.speakerId === row.lane.partId);
@@ -67,6 +67,7 @@ export function WideLanes({ layout, nodesNamed, startSection, edited, edit }: La
               parts={parts}
               view={view}
               widthPx={drawnPx}
+              label="Crossover circuit"
               nodesNamed={nodesNamed}
               startSection={startSection}
             />

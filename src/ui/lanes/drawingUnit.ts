@@ -1,6 +1,6 @@
 /** Pixels for one unit of the drawing at which text and symbols suit each other, and the least at which they still do. */
 const BEST_REM = 0.86;
-const LEAST_REM = 0.62;
+const LEAST_REM = 0.69;
 
 /**
  * Pixels for one drawing unit: as large as suits the text where the width allows, never so small that values run into one
@@ -10,3 +10,10 @@ export function drawingUnit(planWidth: number, spacePx: number, remPx: number): 
   const fitting = planWidth > 0 ? spacePx / planWidth : BEST_REM * remPx;
   return Math.max(LEAST_REM * remPx, Math.min(BEST_REM * remPx, fitting));
 }
+
+/**
+ * Pixels for one drawing unit downwards: never so small that things above one another, each 24 px high, cannot be hit
+ * apart. The tightest are a value over a bridged part (four units for two of them) and a value beside a leg under a part
+ * of the rail (three units down, texts half a unit up).
+ */
+export const rowUnit = (unitPx: number): number => Math.max(12.1, 16.1 - unitPx / 3, unitPx);

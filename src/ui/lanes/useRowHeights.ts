@@ -12,6 +12,7 @@ export function useRowHeights(): {
   const elements = useRef(new Map<string, HTMLElement>());
   const refs = useRef(new Map<string, (element: HTMLElement | null) => void>());
   const observer = useRef<ResizeObserver | null>(null);
+  const rowsChanged = useRef(true);
 
   const measure = useCallback(() => {
     setHeights((old) => {
@@ -21,8 +22,13 @@ export function useRowHeights(): {
       return same ? old : now;
     });
   }, []);
-  // Rows come and go with any render; what did not change costs one comparison.
-  useLayoutEffect(measure);
+  // Rows come and go with any render: measured only then, since reading a height makes the page lay itself out. Rows that
+  // change their content are seen by the observer.
+  useLayoutEffect(() => {
+    if (!rowsChanged.current) return;
+    rowsChanged.current = false;
+    measure();
+  });
   useEffect(() => {
     observer.current = new ResizeObserver(measure);
     for (const element of elements.current.values()) observer.current.observe(element);
@@ -34,6 +40,7 @@ export function useRowHeights(): {
     if (made) return made;
     const ref = (element: HTMLElement | null) => {
       const before = elements.current.get(key);
+      if (before !== (element ?? undefined)) rowsChanged.current = true;
       if (before && before !== element) observer.current?.unobserve(before);
       if (element) {
         elements.current.set(key, element);

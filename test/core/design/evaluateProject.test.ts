@@ -34,13 +34,26 @@ describe('evaluateProject', () => {
     }
   });
 
-  it('does not depend on what an earlier evaluation lends', () => {
+  it('does not depend on what an earlier evaluation lends, whatever has changed', () => {
     const before = evaluated(room);
-    const project = withPart(room, 'C3', { farad: 47e-6 });
-    const lent = evaluateProject(project, before);
-    const fresh = evaluated(project);
-    expect(lent.ok && lent.value.simulation.sum).toEqual(fresh.simulation.sum);
-    expect(lent.ok && lent.value.keyFigures).toEqual(fresh.keyFigures);
+    const { enclosure, listening, air } = room;
+    const changed: Project[] = [
+      withPart(room, 'C3', { farad: 47e-6 }),
+      { ...room, enclosure: { ...enclosure, mounts: enclosure.mounts.map((m) => ({ ...m, xM: m.xM + 0.01 })) } },
+      { ...room, enclosure: { ...enclosure, ports: enclosure.ports.map((p) => ({ ...p, face: 'back' as const })) } },
+      { ...room, enclosure: { ...enclosure, depthM: enclosure.depthM + 0.02 } },
+      { ...room, listening: { ...listening, horizontalDeg: 20 } },
+      { ...room, listening: { ...listening, radiation: 'half-space' as const } },
+      { ...room, air: { ...air, temperatureC: 5 } },
+      { ...room, enclosure: { ...enclosure, ports: [] } },
+    ];
+    for (const project of changed) {
+      const lent = evaluateProject(project, before);
+      const fresh = evaluated(project);
+      expect(lent.ok && lent.value.simulation.sum).toEqual(fresh.simulation.sum);
+      expect(lent.ok && lent.value.keyFigures).toEqual(fresh.keyFigures);
+      expect(fresh.simulation.sum).not.toEqual(before.simulation.sum);
+    }
   });
 
   it('moves the dip between the twin peaks to the tuning when the port is shortened', () => {

@@ -32,7 +32,7 @@ export const PartSymbol = memo(function PartSymbol({
     ? ''
     : placed.pins
         .map((pin) => {
-          const drawn = yPx(view, placed.centre.y) + (pin.y - placed.centre.y) * view.scale.unitPx;
+          const drawn = yPx(view, placed.centre.y) + (pin.y - placed.centre.y) * view.unitPx;
           const x = xPx(view, pin.x).toFixed(1);
           return `M${x},${drawn.toFixed(1)}V${yPx(view, pin.y).toFixed(1)}`;
         })
@@ -44,7 +44,7 @@ export const PartSymbol = memo(function PartSymbol({
         className="schematic-symbol"
         style={wayColour(wayIndex)}
         data-lit={mark}
-        transform={`${place} rotate(${lying ? 0 : 90}) scale(${view.scale.unitPx.toFixed(3)})`}
+        transform={`${place} rotate(${lying ? 0 : 90}) scale(${view.unitPx.toFixed(3)})`}
       >
         <path className="schematic-symbol-outline" d={outline} />
         {solid === '' ? null : <path className="schematic-symbol-solid" d={solid} />}

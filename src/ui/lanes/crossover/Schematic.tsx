@@ -12,7 +12,7 @@ import type { SchematicView } from './schematicView.ts';
 import './schematic.css';
 
 /** Height of the text in drawing units, where the drawing is small. */
-const TEXT_UNITS = 1.22;
+const TEXT_UNITS = 1.1;
 
 const NOTHING: readonly never[] = [];
 
@@ -25,6 +25,7 @@ export function Schematic({
   parts,
   view,
   widthPx,
+  label,
   nodesNamed,
   startSection,
 }: {
@@ -32,6 +33,7 @@ export function Schematic({
   readonly parts: readonly PlacedPart[];
   readonly view: SchematicView;
   readonly widthPx: number;
+  readonly label: string;
   readonly nodesNamed: boolean;
   readonly startSection: (speakerId: string) => void;
 }) {
@@ -66,11 +68,11 @@ export function Schematic({
   return (
     <section
       className="schematic"
-      aria-label="Crossover circuit"
+      aria-label={label}
       style={{
         width: widthPx,
         height: view.heightPx,
-        fontSize: `min(1em, ${(view.scale.unitPx * TEXT_UNITS).toFixed(1)}px)`,
+        fontSize: `min(1em, ${(view.unitPx * TEXT_UNITS).toFixed(1)}px)`,
       }}
     >
       <svg className="schematic-drawing" width={widthPx} height={view.heightPx} aria-hidden="true">

@@ -4,12 +4,9 @@ import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
 import type { Mark } from './litPlaces.ts';
 import { PartValue } from './PartValue.tsx';
+import { partHandle } from './partHandle.ts';
 import { partName } from './partNames.ts';
 import { type SchematicView, xPx, yPx } from './schematicView.ts';
-
-/** Half of what a symbol covers across its length, in drawing units. */
-const HALF_THICKNESS = 1;
-const LEAST_TARGET_PX = 24;
 
 /** The handle over one part of the drawing: picks it, opens its menu, and holds its name and its value. */
 export function SchematicPart({
@@ -41,7 +38,7 @@ export function SchematicPart({
     pick();
     openSheet(part.id, button.current.getBoundingClientRect());
   };
-  const box = boxOf(placed, view);
+  const box = partHandle(placed, view);
   return (
     <div className="schematic-part" data-part={part.id} data-lit={mark} onPointerEnter={() => enter(placed)}>
       <button
@@ -77,7 +74,12 @@ export function SchematicPart({
           ⋯
         </button>
       ) : null}
-      <span className="schematic-name" aria-hidden="true" style={anchorStyle(placed, placed.nameAnchor, view)}>
+      <span
+        className="schematic-name"
+        data-align={placed.nameAnchor.align}
+        aria-hidden="true"
+        style={anchorStyle(placed, placed.nameAnchor, view)}
+      >
         {part.id}
       </span>
       <span className="schematic-value" style={anchorStyle(placed, placed.valueAnchor, view)}>
@@ -85,19 +87,6 @@ export function SchematicPart({
       </span>
     </div>
   );
-}
-
-function boxOf(placed: PlacedPart, view: SchematicView) {
-  const [a, b] = placed.pins;
-  const lying = placed.orientation === 'horizontal';
-  const thick = HALF_THICKNESS * view.scale.unitPx;
-  const x1 = xPx(view, Math.min(a.x, b.x));
-  const x2 = xPx(view, Math.max(a.x, b.x));
-  const middle = yPx(view, placed.centre.y);
-  const half = (Math.abs(a.y - b.y) / 2) * view.scale.unitPx;
-  const widthPx = Math.max(LEAST_TARGET_PX, lying ? x2 - x1 : 2 * thick);
-  const heightPx = Math.max(LEAST_TARGET_PX, lying ? 2 * thick : 2 * half);
-  return { leftPx: (x1 + x2 - widthPx) / 2, topPx: middle - heightPx / 2, widthPx, heightPx };
 }
 
 const SHIFT: Readonly<Record<TextAnchor['align'], string>> = {
@@ -109,6 +98,6 @@ const SHIFT: Readonly<Record<TextAnchor['align'], string>> = {
 /** Texts keep their distance to the symbol, which is as rigid as they are. */
 const anchorStyle = (placed: PlacedPart, anchor: TextAnchor, view: SchematicView) => ({
   left: xPx(view, anchor.x),
-  top: yPx(view, placed.centre.y) + (anchor.y - placed.centre.y) * view.scale.unitPx,
+  top: yPx(view, placed.centre.y) + (anchor.y - placed.centre.y) * view.unitPx,
   translate: SHIFT[anchor.align],
 });
