@@ -67,18 +67,30 @@ async function compare(network: SweepNetwork, simulator: Reference, library: Ref
     const circuit = inTurn[++turn % 2]!;
     solution = need(solveInto(solution, circuit, retabulate(circuit, solution.table)));
   };
+  /** What an edit of one value takes: one row is tabulated anew. */
+  const edited = inTurn.map(({ branches }) =>
+    need(compileCircuit([...branches.slice(0, -1).map((_, i) => network.branches[i]!), branches.at(-1)!], compiled)),
+  );
+  const edit = (): void => {
+    const circuit = edited[++turn % 2]!;
+    solution = need(solveInto(solution, circuit, retabulate(circuit, solution.table)));
+  };
   const someOf = Array.from({ length: Math.ceil(omegas.length / EVERY) }, (_, i) => i * EVERY);
   const someOmegas = Float64Array.from(someOf, (f) => omegas[f]!);
   const mathjs = () => library.ask({ by: 'mathjs', text: everything, omegas: someOmegas });
 
-  for (let i = 0; i < 20 * SWEEPS; i++) sweep();
+  for (let i = 0; i < 20 * SWEEPS; i++) {
+    edit();
+    sweep();
+  }
   await ngspice(four);
   const { vectors: answers } = await mathjs();
-  const times = { ours: [], all: [], own: [], four: [], mathjs: [] } as Record<
-    'ours' | 'all' | 'own' | 'four' | 'mathjs',
+  const times = { ours: [], edit: [], all: [], own: [], four: [], mathjs: [] } as Record<
+    'ours' | 'edit' | 'all' | 'own' | 'four' | 'mathjs',
     number[]
   >;
   for (let run = 0; run < RUNS; run++) {
+    times.edit.push(millisecondsOf(() => Array.from({ length: SWEEPS }, edit)) / SWEEPS);
     times.ours.push(millisecondsOf(() => Array.from({ length: SWEEPS }, sweep)) / SWEEPS);
     times.all.push((await ngspice(everything)).ms);
     times.own.push((await ngspice(own)).ms);
@@ -107,6 +119,7 @@ async function compare(network: SweepNetwork, simulator: Reference, library: Ref
       `demo (a)'s crossover: ${network.partCount} parts, its drivers as R-L-C (no box, core loss or semi-inductance); ` +
         `${network.branches.length} branches, ${compiled.unknownCount} unknown nodes, ${omegas.length} frequencies`,
       `ours, all parts tabulated anew, all node voltages: ${spread(times.ours, 'ms')} of ${SWEEPS}`,
+      `ours with one value changed, the other admittances kept: ${spread(times.edit, 'ms')}`,
       `ngspice, everything handed over (${vectors.size} vectors): ${spread(times.all, 'ms')}`,
       `ngspice, the ${network.nodes.length} nodes of the network saved: ${spread(times.own, 'ms')}, ` +
         `${ratio(times.own).toFixed(0)} times`,

@@ -148,7 +148,9 @@ export const makers: { readonly [T in CommandType]: Maker } = {
     changes:
       b % 2 === 0
         ? { volume: { kind: 'geometry', bottomM: 0.02, topM: 0.3 * factor, depthM: null } }
-        : { fillGain: factor },
+        : b % 3 === 0
+          ? { bracesM3: 0.1 * factor }
+          : { fillGain: factor },
   }),
   'remove-chamber': (project, { a }) => ({ type: 'remove-chamber', id: chamberId(project, a) }),
   'add-port': (project, { a, b }) => ({

@@ -1,8 +1,9 @@
 import type { Branch } from './branch.ts';
 import { branchOf } from './branchVoltage.ts';
 import { solveDensely } from './denseSolve.ts';
-import { substitute } from './eliminateTile.ts';
-import { type Complexes, type NodeSolution, potentialRow, TILE } from './nodeSolution.ts';
+import { factoriseTile, substitute } from './eliminateTile.ts';
+import { fillPlan } from './fillPlan.ts';
+import { type Complexes, type NodeSolution, potentialRow, room, TILE } from './nodeSolution.ts';
 
 // Y v = b. For an output V = Σ e_n v_n and a branch value p: dV/dp = Σ e_n dv_n/dp, and dv/dp = -Y⁻¹ (dY/dp) v because
 // b does not depend on p (a known potential that dY meets counts in v). With Yᵀu = e this is -uᵀ (dY/dp) v, and since a
@@ -22,7 +23,7 @@ export interface AdjointSolution {
 }
 
 /**
- * Solves the adjoint circuit of the output Σ weight × potential with the factors that the solution has kept.
+ * Solves the adjoint circuit of the output Σ weight × potential. The first call keeps the factors for those that follow.
  * Source: S. W. Director, R. A. Rohrer, "The generalized adjoint network and network sensitivities", IEEE Trans. Circuit
  * Theory CT-16, 1969, in the matrix form above.
  * @example solveAdjoint(solution, [{ node: 'plus', weight: 1 }, { node: 'minus', weight: -1 }])
@@ -41,9 +42,10 @@ export function solveAdjoint(solution: NodeSolution, output: readonly OutputTerm
   }
   const dense = new Map<number, Complexes>();
   for (let f = 0; f < frequencyCount; f++) if (suspect[f] === 1) dense.set(f, column(u, solution, f));
+  const factors = factorsOf(solution);
+  const { slots, transposed } = compiled.elimination;
   for (let first = 0; first < frequencyCount; first += TILE) {
-    const count = Math.min(TILE, frequencyCount - first);
-    substitute(solution, compiled.elimination.transposed, u, first * compiled.elimination.slots, first, count);
+    substitute(solution, transposed, u, factors, first * slots, first, Math.min(TILE, frequencyCount - first));
   }
   // The factors belong to the equations with their signs turned, S Y; (S Y)ᵀ w = e gives u = S w.
   for (let row = 0; row < compiled.unknownCount; row++) {
@@ -95,6 +97,19 @@ export function branchDerivative(branch: Branch, name: string) {
   const entry = branch.kind === 'admittance' ? branch.derivatives?.[name] : undefined;
   if (entry === undefined) throw new RangeError(`Branch ${branch.id} has no value ${name}.`);
   return entry.derivative;
+}
+
+/** The factors of the whole sweep: eliminated again for the first adjoint, since keeping them slows every plain solve. */
+function factorsOf(solution: NodeSolution): Complexes {
+  const { compiled, table, frequencyCount, factors } = solution;
+  const { slots } = compiled.elimination;
+  const kept = room(slots * Math.ceil(frequencyCount / TILE) * TILE, factors.kept);
+  if (factors.kept === kept && factors.areValid) return kept;
+  const plan = fillPlan(compiled, table);
+  for (let first = 0; first < frequencyCount; first += TILE) factoriseTile(solution, plan, kept, first * slots, first);
+  factors.kept = kept;
+  factors.areValid = true;
+  return kept;
 }
 
 function column({ re, im }: Complexes, { compiled, stride }: NodeSolution, f: number): Complexes {

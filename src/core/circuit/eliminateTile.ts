@@ -35,26 +35,31 @@ const GREATEST_CANCELLATION = 1e10;
 /** By how much an admittance may at most change within one tile of neighbouring frequencies. */
 const GREATEST_CHANGE = 1e3;
 
-/** Fills and eliminates the equations of the frequencies from `first` on, one tile, and leaves the potentials there. */
-export function eliminateTile(solution: NodeSolution, plan: FillPlan, first: number): void {
-  const { compiled, potentials } = solution;
-  const { slots, forward, back } = compiled.elimination;
+/** Solves the frequencies from `first` on, one tile, and leaves the potentials there. */
+export function solveTile(solution: NodeSolution, plan: FillPlan, first: number): void {
+  const { compiled, potentials, scratch } = solution;
   const count = Math.min(TILE, solution.frequencyCount - first);
-  const base = first * slots;
-  fillEntries(solution, plan, base, first, count);
+  factoriseTile(solution, plan, scratch, 0, first);
   fillExcitations(solution, first, count);
-  eliminate(solution, base, first, count);
-  substitute(solution, forward, potentials, base, first, count);
-  substitute(solution, back, potentials, base, first, count);
+  substitute(solution, compiled.elimination.forward, potentials, scratch, 0, first, count);
+  substitute(solution, compiled.elimination.back, potentials, scratch, 0, first, count);
 }
 
-function fillEntries(solution: NodeSolution, plan: FillPlan, base: number, first: number, count: number): void {
-  const { re: outRe, im: outIm } = solution.factors;
+/** Fills and eliminates the equations of one tile; its factors begin at `base` of `factors`. */
+export function factoriseTile(
+  solution: NodeSolution,
+  plan: FillPlan,
+  factors: Complexes,
+  base: number,
+  first: number,
+): void {
+  const count = Math.min(TILE, solution.frequencyCount - first);
   for (const { slot, constant, sign, re, im } of plan) {
     const at = base + slot * TILE;
-    sumInto(outRe, at, constant, sign, re, first, count);
-    sumInto(outIm, at, 0, sign, im, first, count);
+    sumInto(factors.re, at, constant, sign, re, first, count);
+    sumInto(factors.im, at, 0, sign, im, first, count);
   }
+  eliminate(solution, factors, base, first, count);
 }
 
 function fillExcitations(solution: NodeSolution, first: number, count: number): void {
@@ -81,10 +86,9 @@ function fillExcitations(solution: NodeSolution, first: number, count: number): 
   }
 }
 
-function eliminate(solution: NodeSolution, base: number, first: number, count: number): void {
-  const { compiled, table, factors, suspect } = solution;
+function eliminate(solution: NodeSolution, { re, im }: Complexes, base: number, first: number, count: number): void {
+  const { compiled, table, suspect } = solution;
   const { steps } = compiled.elimination;
-  const { re, im } = factors;
   for (let s = 0; s < steps.length; s += STEP_LENGTH) {
     const operation = steps[s]!;
     const a = base + steps[s + 1]! * TILE;
@@ -105,7 +109,9 @@ function eliminate(solution: NodeSolution, base: number, first: number, count: n
       update(re, im, base + steps[s + 8]! * TILE, c, entry, count);
     } else if (operation === INVERT) {
       invert(re, im, a, count);
-      if (compiled.elimination.last[steps[s + 1]!] === 1) watchLastPivot(solution, steps[s + 1]!, a, first, count);
+      if (compiled.elimination.last[steps[s + 1]!] === 1) {
+        watchLastPivot(solution, steps[s + 1]!, re, im, a, first, count);
+      }
     } else if (operation === MULTIPLY) multiply(re, im, b, a, c, count);
     else if (operation === DIAGONAL) watchedUpdate(re, im, a, b, c, count, suspect, first);
     else update(re, im, a, b, c, count);
@@ -117,11 +123,12 @@ export function substitute(
   solution: NodeSolution,
   list: Int32Array,
   x: Complexes,
+  factors: Complexes,
   base: number,
   first: number,
   count: number,
 ): void {
-  const { factors, stride } = solution;
+  const { stride } = solution;
   for (let s = 0; s < list.length; s += SUBSTITUTION_LENGTH) {
     const operation = list[s]!;
     const row = list[s + 1]! * stride + first;
@@ -140,13 +147,21 @@ export function substitute(
 }
 
 /** Marks frequencies where little is left of what went into a last pivot, which now holds its inverse. */
-function watchLastPivot(solution: NodeSolution, row: number, at: number, first: number, count: number): void {
-  const { factors, suspect } = solution;
+function watchLastPivot(
+  solution: NodeSolution,
+  row: number,
+  re: Float64Array,
+  im: Float64Array,
+  at: number,
+  first: number,
+  count: number,
+): void {
+  const { suspect } = solution;
   // What goes in hardly changes within a tile, so its ends tell whether a closer look is needed at all.
   const ends = Math.max(grossEntry(solution, row, first), grossEntry(solution, row, first + count - 1));
   const enough = GREATEST_CANCELLATION / GREATEST_CHANGE / ends;
   for (let f = 0; f < count; f++) {
-    const inverse = Math.abs(factors.re[at + f]!) + Math.abs(factors.im[at + f]!);
+    const inverse = Math.abs(re[at + f]!) + Math.abs(im[at + f]!);
     if (inverse < enough) continue;
     if (!(inverse * grossEntry(solution, row, first + f) < GREATEST_CANCELLATION)) suspect[first + f] = 1;
   }

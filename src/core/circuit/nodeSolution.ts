@@ -11,7 +11,7 @@ export interface Complexes {
 /** How many neighbouring frequencies are eliminated together: their entries stay in the nearest cache. */
 export const TILE = 64;
 
-/** The potentials of every node over a sweep, with the factors that gave them. Buffers are reused by `solveInto`. */
+/** The potentials of every node over a sweep. Buffers are reused by `solveInto`. */
 export interface NodeSolution {
   readonly compiled: CompiledCircuit;
   readonly table: AdmittanceTable;
@@ -19,8 +19,10 @@ export interface NodeSolution {
   /** Row r begins at r × stride; rows as in `compiled.rowOf`. V rms, or Pa rms of acoustical nodes. */
   readonly potentials: Complexes;
   readonly stride: number;
-  /** Factors of each tile in turn, each slot a stretch of TILE numbers. */
-  readonly factors: Complexes;
+  /** Factors of one tile at a time, each slot a stretch of TILE numbers. */
+  readonly scratch: Complexes;
+  /** Factors of each tile in turn, once an adjoint solve has asked for them: see adjoint.ts. */
+  readonly factors: { kept: Complexes | null; areValid: boolean };
   /** 1 where the frequency was solved densely with pivoting. */
   readonly suspect: Uint8Array;
   /** Potential of a node re the return; throws for a name that the circuit does not have. */
@@ -33,12 +35,6 @@ export function nodeSolution(compiled: CompiledCircuit, table: AdmittanceTable, 
   // Rows a power of two apart would all fall on the same lines of the cache.
   const stride = (Math.ceil(frequencyCount / 64) | 1) * 64 + 8;
   const rows = compiled.nodes.length + 1;
-  const size = compiled.elimination.slots * Math.ceil(frequencyCount / TILE) * TILE;
-  const fits = earlier !== undefined && earlier.frequencyCount === frequencyCount;
-  const room = (length: number, old: Complexes | undefined): Complexes =>
-    fits && old !== undefined && old.re.length === length
-      ? old
-      : { re: new Float64Array(length), im: new Float64Array(length) };
   const potentials = room(rows * stride, earlier?.potentials);
   return {
     compiled,
@@ -46,8 +42,9 @@ export function nodeSolution(compiled: CompiledCircuit, table: AdmittanceTable, 
     frequencyCount,
     potentials,
     stride,
-    factors: room(size, earlier?.factors),
-    suspect: fits ? earlier.suspect : new Uint8Array(frequencyCount),
+    scratch: room(compiled.elimination.slots * TILE, earlier?.scratch),
+    factors: { kept: earlier?.factors.kept ?? null, areValid: false },
+    suspect: earlier?.suspect.length === frequencyCount ? earlier.suspect : new Uint8Array(frequencyCount),
     potential: (node) => {
       const begin = potentialRow(compiled, node) * stride;
       return {
@@ -57,6 +54,10 @@ export function nodeSolution(compiled: CompiledCircuit, table: AdmittanceTable, 
     },
   };
 }
+
+/** Split buffers of this length: the old ones where they fit. */
+export const room = (length: number, old: Complexes | null | undefined): Complexes =>
+  old?.re.length === length ? old : { re: new Float64Array(length), im: new Float64Array(length) };
 
 /** Row of a node's potential. */
 export function potentialRow(compiled: CompiledCircuit, node: string): number {

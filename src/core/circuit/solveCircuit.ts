@@ -2,7 +2,7 @@ import { fail, type Problem, problem, type Result, succeed } from '../messages/p
 import { sourceVoltage } from './branchValue.ts';
 import type { CompiledCircuit } from './compiledCircuit.ts';
 import { solveDensely } from './denseSolve.ts';
-import { eliminateTile } from './eliminateTile.ts';
+import { solveTile } from './eliminateTile.ts';
 import { fillPlan } from './fillPlan.ts';
 import { type NodeSolution, nodeSolution, TILE } from './nodeSolution.ts';
 import type { AdmittanceTable } from './tabulateAdmittances.ts';
@@ -51,7 +51,7 @@ function run(solution: NodeSolution): Result<NodeSolution> {
   const ground = compiled.nodes.length * stride;
   potentials.re.fill(0, ground, ground + frequencyCount);
   potentials.im.fill(0, ground, ground + frequencyCount);
-  for (let first = 0; first < frequencyCount; first += TILE) eliminateTile(solution, plan, first);
+  for (let first = 0; first < frequencyCount; first += TILE) solveTile(solution, plan, first);
 
   const suspects: number[] = [];
   for (let f = 0; f < frequencyCount; f++) if (suspect[f] === 1) suspects.push(f);

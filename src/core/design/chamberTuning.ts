@@ -2,10 +2,11 @@ import type { SpeakerModel } from '../speaker/model.ts';
 
 /**
  * How a chamber is tuned: with ports the Helmholtz frequency of its apparent volume and all its ports in parallel,
- * fB = (c/2π) √(Σ(S/L)/V); without them the resonance and total Q of the drivers in it, taken as one driver.
+ * fB = (c/2π) √(Σ(S/L)/V); without them the resonance and total Q of the drivers in it, taken as one driver without
+ * crossover on an amplifier without resistance.
  *
- * Lossless formulas; the circuit holds the losses. Drivers of one chamber act as one of the summed area and the first
- * one's coil and motor, exact for equal drivers on one voltage. Sources: L. L. Beranek, Acoustics, 1954, section 5.4;
+ * Lossless formulas; the circuit holds the losses. Several drivers in a chamber count where they are alike and stand on the
+ * same two nodes; `sealed` is null for any other mixture, since there is no one resonance to state. Sources: L. L. Beranek, Acoustics, 1954, section 5.4;
  * R. H. Small, "Closed-Box Loudspeaker Systems", 1972, equations for fc and Qtc (both from memory).
  */
 export function chamberTuning(
@@ -26,6 +27,9 @@ export function chamberTuning(
   const inside = model.speakers.filter((s) => s.chamberId === chamberId);
   const first = inside[0];
   if (first === undefined) return { tuningHz: null, sealed: null };
+  const nodesOf = (partId: string): string => model.parts.find((p) => p.id === partId)?.nodes.join(' ') ?? '';
+  const alike = inside.every((s) => s.parameters === first.parameters && nodesOf(s.partId) === nodesOf(first.partId));
+  if (!alike) return { tuningHz: null, sealed: null };
   const { cmsMPerN, mmsKg, rmsKgPerS, blTm, reOhm, sdM2 } = first.parameters;
   const vasM3 = densityKgPerM3 * soundSpeedMPerS ** 2 * sdM2 ** 2 * cmsMPerN * inside.length;
   const rise = Math.sqrt(1 + vasM3 / chamber.volumeM3);

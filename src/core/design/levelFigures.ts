@@ -35,7 +35,8 @@ export function rippleDb(
 
 /**
  * Frequency where the level, going from `startHz` down or up, first falls `dropDb` below `referenceDb`; linear in log
- * frequency between the sweep's points. null where it does not within the sweep.
+ * frequency between the sweep's points. Where the level is already down at `startHz`, the crossing nearest to it on the other
+ * side is meant. null where there is none within the sweep.
  */
 export function dropFrequencyHz(
   levelsDb: Float64Array,
@@ -49,10 +50,11 @@ export function dropFrequencyHz(
   const step = direction === 'down' ? -1 : 1;
   let i = 0;
   while (i < frequenciesHz.length - 1 && frequenciesHz[i]! < startHz) i++;
+  while (i >= 0 && i < frequenciesHz.length && levelsDb[i]! <= goal) i -= step;
+  if (i < 0 || i >= frequenciesHz.length) return null;
   for (; i >= 0 && i < frequenciesHz.length; i += step) {
     if (levelsDb[i]! > goal) continue;
     const before = i - step;
-    if (before < 0 || before >= frequenciesHz.length || levelsDb[before]! <= goal) return frequenciesHz[i]!;
     const share = (levelsDb[before]! - goal) / (levelsDb[before]! - levelsDb[i]!);
     return frequenciesHz[before]! * (frequenciesHz[i]! / frequenciesHz[before]!) ** share;
   }

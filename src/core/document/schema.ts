@@ -30,8 +30,8 @@ const lossQ = z.strictObject({ q: positive, atHz: positive });
 
 /** Ranges in which people build and listen; the formulas for speed of sound and density stay sensible in them. */
 export const airSchema = z.strictObject({
-  temperatureC: z.number().check(z.minimum(-40), z.maximum(60)),
-  pressurePa: z.number().check(z.minimum(50_000), z.maximum(120_000)),
+  temperatureC: z.number().check(z.minimum(0), z.maximum(40)),
+  pressurePa: z.number().check(z.minimum(60_000), z.maximum(110_000)),
   humidityFraction: z.number().check(z.minimum(0), z.maximum(1)),
 });
 
@@ -40,7 +40,7 @@ export const driverEnteredSchema = z.partial(
   z.strictObject({
     reOhm: positive,
     leH: nonNegative,
-    semiInductance: z.strictObject({ kOhmSn: positive, exponent: positive }),
+    semiInductance: z.strictObject({ kOhmSn: positive, exponent: z.number().check(z.positive(), z.maximum(1)) }),
     fsHz: positive,
     qms: positive,
     qes: positive,
@@ -149,11 +149,16 @@ export const partSchema = z.discriminatedUnion('kind', [
     ohm: nonNegative,
     ratedPowerW: z._default(z.nullable(positive), null),
   }),
-  z.strictObject({ ...partBase, kind: z.literal('capacitor'), farad: positive, esrOhm: nonNegative }),
+  z.strictObject({
+    ...partBase,
+    kind: z.literal('capacitor'),
+    farad: z.number().check(z.minimum(1e-15), z.maximum(MOST)),
+    esrOhm: nonNegative,
+  }),
   z.strictObject({
     ...partBase,
     kind: z.literal('inductor'),
-    henry: positive,
+    henry: z.number().check(z.minimum(1e-12), z.maximum(MOST)),
     dcrOhm: nonNegative,
     /** Loss tangent of a core, 0 for an air coil: adds ωL·tanδ in series (hysteresis at small signals). */
     coreLossTangent: nonNegative,

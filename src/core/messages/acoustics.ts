@@ -71,6 +71,10 @@ export const acousticsWording: WordingByCode = {
     sentence: `${driverName(place.id)} is entered with ${formatFigure(Number(v.enteredDb), 3)} dB for 2.83 V at 1 m, but its other numbers give ${formatFigure(Number(v.derivedDb), 3)} dB; the latter is used.`,
     remedy: 'Check Bl, Mms, Sd and Re; a sheet may also state the level somewhere else in the band.',
   }),
+  'acoustics.no-tuning-asked': () => ({
+    sentence: 'A port length needs a wished tuning and a chamber volume above zero.',
+    remedy: 'State a tuning in Hz, and give the chamber some air.',
+  }),
   'acoustics.port-too-wide': (v, place) => ({
     sentence: `${place.id === undefined ? 'A port' : `Port ${place.id}`} of this section tunes the chamber to ${hertz(v.highestHz)} at most, not to ${hertz(v.tuningHz)}: its length would be below zero.`,
     remedy: 'Use a wider port, more of them, a smaller chamber or a lower tuning.',

@@ -32,6 +32,18 @@ export const findingsWording: WordingByCode = {
     sentence: `${v.first} and ${v.second} work against each other at ${hertz(v.atHz)}: with one of them reversed the sum there would be ${decibels(v.gainDb)} higher.`,
     remedy: `Reverse ${v.second} and look at the sum; if it is no better, move a crossover frequency or slope.`,
   }),
+  'finding.curve-begins-late': (v) => ({
+    sentence: `“${v.name}” begins at ${hertz(v.fromHz)} but should rule from ${hertz(v.neededHz)}: between them its first value is held.`,
+    remedy: 'Raise the blend frequency, or use a curve that reaches lower.',
+  }),
+  'finding.curve-ends-early': (v) => ({
+    sentence: `“${v.name}” ends at ${hertz(v.toHz)}; above that its last value is held.`,
+    remedy: 'Do not trust the prediction above the end of the curve.',
+  }),
+  'finding.impedance-phase': (v) => ({
+    sentence: `“${v.name}” turns by ${Math.round(Number(v.deg))}° at ${hertz(v.atHz)}, which no passive load does.`,
+    remedy: 'Check the phase column and its unit, or load the impedance without phase.',
+  }),
   'finding.driver-over-edge': (v, place) => ({
     sentence: `${place.id} stands ${millimetres(v.overM)} over the edge of the front.`,
     remedy: 'Move it inwards, or make the front larger.',

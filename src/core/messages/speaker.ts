@@ -35,6 +35,10 @@ export const speakerWording: WordingByCode = {
     sentence: 'There is no driver in this network.',
     remedy: 'Add a way: choose a driver and its place on the front.',
   }),
+  'speaker.listener-inside': () => ({
+    sentence: 'The listening point lies inside the cabinet.',
+    remedy: 'Listen from farther away, or from another angle.',
+  }),
   'speaker.listener-behind-front': (v) => ({
     sentence: `The listening point is only ${millimetres(v.distanceM)} from ${v.partId}.`,
     remedy: 'Listen from farther away; 0.1 m is the least.',

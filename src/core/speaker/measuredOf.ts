@@ -1,28 +1,39 @@
 import type { Curve, Driver } from '../document/schema.ts';
 import { prepareMeasured } from '../measured/index.ts';
+import type { Finding } from '../messages/problem.ts';
+import { measuredRemarks } from './measuredRemarks.ts';
 import type { AirProperties, ModelSpeaker } from './model.ts';
 
-const kept = new WeakMap<Curve, ReturnType<typeof prepareMeasured>>();
+type Table = ReturnType<typeof prepareMeasured> & { readonly baffle: Curve['taken']['baffle'] };
+
+const kept = new WeakMap<Curve, Table>();
 
 /** A curve as the table that the model uses; kept per curve, since minimum phase takes time and curves rarely change. */
-function tableOf(curve: Curve, air: AirProperties): ReturnType<typeof prepareMeasured> {
+function tableOf(curve: Curve, air: AirProperties): Table {
   const known = kept.get(curve);
   if (known !== undefined) return known;
-  const table = prepareMeasured(curve, air.soundSpeedMPerS);
+  const table = { ...prepareMeasured(curve, air.soundSpeedMPerS), baffle: curve.taken.baffle };
   kept.set(curve, table);
   return table;
 }
 
-/** The measured tables that a driver carries, or null where it carries none. */
-export function measuredOf(driver: Driver, curves: readonly Curve[], air: AirProperties): ModelSpeaker['measured'] {
+/** The measured tables that a driver carries, or null where it carries none; what is doubtful about them is added to `findings`. */
+export function measuredOf(
+  driver: Driver,
+  curves: readonly Curve[],
+  air: AirProperties,
+  findings: Finding[],
+): ModelSpeaker['measured'] {
   if (driver.measured === null) return null;
   const { responseCurveId, impedanceCurveId, blendHz } = driver.measured;
-  const response = curves.find((c) => c.id === responseCurveId && c.quantity === 'response');
-  const impedance = curves.find((c) => c.id === impedanceCurveId && c.quantity === 'impedance');
-  if (response === undefined && impedance === undefined) return null;
-  return {
-    blendHz,
-    response: response === undefined ? null : { ...tableOf(response, air), baffle: response.taken.baffle },
-    impedance: impedance === undefined ? null : tableOf(impedance, air),
+  const found = (id: string | null, quantity: Curve['quantity']): Table | null => {
+    const curve = curves.find((c) => c.id === id && c.quantity === quantity);
+    if (curve === undefined) return null;
+    const table = tableOf(curve, air);
+    findings.push(...measuredRemarks(curve, table, blendHz));
+    return table;
   };
+  const response = found(responseCurveId, 'response');
+  const impedance = found(impedanceCurveId, 'impedance');
+  return response === null && impedance === null ? null : { blendHz, response, impedance };
 }

@@ -36,7 +36,8 @@ export function blendMeasuredPressure(
       Math.atan2(pressure.im[i]!, pressure.re[i]!) - Math.atan2(terminalVoltage.im[i]!, terminalVoltage.re[i]!) + delay;
   }
   const phases = unwrapPhase(wrapped);
-  const turns = turnsBetween(phases, table.phasesRad, factor, omegas, blendHz);
+  const beamPhases = unwrapPhase(factor.re.map((re, i) => Math.atan2(factor.im[i]!, re)));
+  const turns = turnsBetween(phases, table.phasesRad, beamPhases, omegas, blendHz);
   for (let i = 0; i < omegas.length; i++) {
     const weight = blendWeight(omegas[i]! / (2 * Math.PI), blendHz);
     if (weight === 0) continue;
@@ -46,7 +47,7 @@ export function blendMeasuredPressure(
     const modelled = Math.sqrt(pressure.re[i]! ** 2 + pressure.im[i]! ** 2);
     const size = modelled > 0 && measured > 0 ? modelled ** (1 - weight) * measured ** weight : measured * weight;
     const delay = (omegas[i]! * radiation.distanceM) / model.air.soundSpeedMPerS;
-    const measuredPhase = table.phasesRad[i]! + Math.atan2(factor.im[i]!, factor.re[i]!) + turns;
+    const measuredPhase = table.phasesRad[i]! + beamPhases[i]! + turns;
     const phase =
       phases[i]! * (1 - weight) +
       measuredPhase * weight +
@@ -61,12 +62,12 @@ export function blendMeasuredPressure(
 function turnsBetween(
   model: Float64Array,
   table: Float64Array,
-  factor: ComplexCurve,
+  beam: Float64Array,
   omegas: Float64Array,
   blendHz: number,
 ): number {
   let at = 0;
   while (at < omegas.length - 1 && omegas[at]! < 2 * Math.PI * blendHz) at++;
-  const gap = model[at]! - table[at]! - Math.atan2(factor.im[at]!, factor.re[at]!);
+  const gap = model[at]! - table[at]! - beam[at]!;
   return 2 * Math.PI * Math.round(gap / (2 * Math.PI));
 }

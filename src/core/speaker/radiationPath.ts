@@ -7,13 +7,14 @@ export type PathMemory = Map<string, { readonly from: readonly (number | string)
 
 /**
  * `radiationPath`, taken over from `memory` where everything that it depends on is the same, and left there.
- * @example rememberedPath(memory, 'LS1', project, source, 0.08, listener)
+ * @example rememberedPath(memory, 'LS1', project, source, 'front', 0.08, listener)
  */
 export function rememberedPath(
   memory: PathMemory,
   name: string,
   project: Project,
   source: Position,
+  face: 'front' | 'back',
   pistonRadiusM: number,
   listener: Position,
 ): Radiation {
@@ -21,10 +22,10 @@ export function rememberedPath(
   const { xM, yM, zM } = source;
   const { xM: toX, yM: toY, zM: toZ } = listener;
   const view = project.listening.radiation;
-  const from = [widthM, heightM, depthM, xM, yM, zM, toX, toY, toZ, pistonRadiusM, view];
+  const from = [face, widthM, heightM, depthM, xM, yM, zM, toX, toY, toZ, pistonRadiusM, view];
   const known = memory.get(name);
   if (known?.from.every((value, i) => value === from[i])) return known.radiation;
-  const radiation = radiationPath(project, source, pistonRadiusM, listener);
+  const radiation = radiationPath(project, source, face, pistonRadiusM, listener);
   memory.set(name, { from, radiation });
   return radiation;
 }
@@ -33,12 +34,13 @@ export function rememberedPath(
  * The path from a source on the cabinet to the listening point: exact length, angle off the normal of the face it sits on,
  * and the detours over the cabinet's edges in the `baffle-step` view.
  *
- * A source at z = -depth sits on the back and faces away. `pistonRadiusM` of the equivalent flat piston.
- * @example radiationPath(project, { xM: 0, yM: 0.5, zM: -0.02 }, 0.08, listeningPoint(project.listening))
+ * A source on the back faces away. `pistonRadiusM` of the equivalent flat piston.
+ * @example radiationPath(project, { xM: 0, yM: 0.5, zM: -0.02 }, 'front', 0.08, listeningPoint(project.listening))
  */
 export function radiationPath(
   project: Project,
   source: Position,
+  face: 'front' | 'back',
   pistonRadiusM: number,
   listener: Position,
 ): Radiation {
@@ -48,7 +50,7 @@ export function radiationPath(
   const dz = listener.zM - source.zM;
   const distanceM = Math.hypot(dx, dy, dz);
   // A source on the back faces away: its normal points to -z.
-  const onBack = source.zM <= -enclosure.depthM;
+  const onBack = face === 'back';
   const planeZ = onBack ? -enclosure.depthM : 0;
   const outward = onBack ? planeZ - listener.zM : listener.zM - planeZ;
   const offAxisDeg =

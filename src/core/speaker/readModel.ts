@@ -59,6 +59,16 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
   });
   if (amplifiers.length === 0) problems.push(problem('speaker.no-amplifier', { kind: 'document' }));
   const listener = listeningPoint(project.listening);
+  const { xM, yM, zM } = listener;
+  if (
+    Math.abs(xM) <= enclosure.widthM / 2 &&
+    yM >= 0 &&
+    yM <= enclosure.heightM &&
+    zM <= 0 &&
+    zM >= -enclosure.depthM
+  ) {
+    problems.push(problem('speaker.listener-inside', { kind: 'field', field: 'distanceM' }));
+  }
   const speakers = readSpeakers(project, air.value, listener, paths, problems, findings);
   const ports = enclosure.ports.map((port) => ({
     id: port.id,
@@ -71,6 +81,7 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
       `port ${port.id}`,
       project,
       { xM: port.xM, yM: port.yM, zM: port.face === 'front' ? 0 : -enclosure.depthM },
+      port.face,
       Math.sqrt((port.count * portSectionM2(port.shape)) / Math.PI),
       listener,
     ),

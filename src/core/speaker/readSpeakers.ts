@@ -33,6 +33,14 @@ export function readSpeakers(
     parameters.set(driver.id, value);
     return value;
   };
+  const tables = new Map<string, ModelSpeaker['measured']>();
+  const tablesOf = (driver: Driver): ModelSpeaker['measured'] => {
+    const known = tables.get(driver.id);
+    if (known !== undefined) return known;
+    const measured = measuredOf(driver, project.curves, air, findings);
+    tables.set(driver.id, measured);
+    return measured;
+  };
   const speakers: ModelSpeaker[] = [];
   for (const part of network.parts) {
     if (part.kind !== 'speaker') continue;
@@ -53,8 +61,8 @@ export function readSpeakers(
       partId: part.id,
       parameters: own,
       chamberId: mount.chamberId,
-      radiation: rememberedPath(paths, part.id, project, at, Math.sqrt(own.sdM2 / Math.PI), listener),
-      measured: measuredOf(driver, project.curves, air),
+      radiation: rememberedPath(paths, part.id, project, at, 'front', Math.sqrt(own.sdM2 / Math.PI), listener),
+      measured: tablesOf(driver),
     });
   }
   if (speakers.length === 0 && problems.length === 0)

@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import type { PlacedPart } from '../../core/schematic/plan.ts';
 import { useWorkbench } from '../useWorkbench.ts';
-import { waysInOrder } from '../waysInOrder.ts';
 import { readingOrder } from './crossover/readingOrder.ts';
 import { StackedBand } from './crossover/StackedBand.tsx';
 import { drawingUnit, rowUnit } from './drawingUnit.ts';
@@ -15,6 +14,7 @@ import { lanesOf } from './lanesOf.ts';
 import type { LanesPartProps } from './lanesPart.ts';
 import { useBoxSize } from './useBoxSize.ts';
 import { useRemPx } from './useRemPx.ts';
+import { useWays } from './useWays.ts';
 
 const LEFT_PX = 14;
 const RIGHT_PX = 8;
@@ -25,7 +25,7 @@ const NO_LEADS: ReadonlyMap<string, number> = new Map();
 export function StackedLanes({ nodesNamed, startSection, edited, edit }: LanesPartProps) {
   const [column, { widthPx }] = useBoxSize<HTMLDivElement>();
   const plan = useWorkbench((s) => s.schematic);
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const remPx = useRemPx();
   const spanM = Math.max(0, ...ways.map((way) => way.driver?.outerDiameterM ?? 0));
   const unitPx = drawingUnit((plan?.width ?? 0) - (plan?.trunkWidth ?? 0), widthPx - LEFT_PX - RIGHT_PX, remPx);

@@ -4,7 +4,6 @@ import { quantityText } from '../../core/units/formatQuantity.ts';
 import { QuantityField } from '../fields/QuantityField.tsx';
 import { showInField } from '../fields/showInField.ts';
 import { useWorkbench } from '../useWorkbench.ts';
-import { waysInOrder } from '../waysInOrder.ts';
 import { LimitBar } from './driver/LimitBar.tsx';
 import { limitBars } from './driver/limitBars.ts';
 import { figureText } from './figureText.ts';
@@ -13,6 +12,7 @@ import { portLengths } from './teach/portLengths.ts';
 import { TeachSide } from './teach/TeachSide.tsx';
 import { wayColour } from './wayColour.ts';
 import './teach/teach-port.css';
+import { useWays } from './useWays.ts';
 
 /**
  * The view for a room: one port's length as a large handle, the box it changes, and what to watch in the plots above.
@@ -26,7 +26,7 @@ export function TeachPort() {
 function Lesson({ port }: { readonly port: Port }) {
   const enclosure = useWorkbench((s) => s.project.enclosure);
   const figures = useWorkbench((s) => s.evaluation?.keyFigures ?? null);
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const system = useWorkbench((s) => s.settings.units);
   const [before, setBefore] = useState<{ readonly lengthM: number; readonly tuningHz: number } | null>(null);
   const tuningHz = figures?.chambers.find((chamber) => chamber.id === port.chamberId)?.tuningHz ?? null;

@@ -1,6 +1,5 @@
 import { useMemo } from 'react';
 import { useWorkbench } from '../useWorkbench.ts';
-import { waysInOrder } from '../waysInOrder.ts';
 import { CrossoverColumn } from './crossover/CrossoverColumn.tsx';
 import { readingOrder } from './crossover/readingOrder.ts';
 import { Schematic } from './crossover/Schematic.tsx';
@@ -16,6 +15,7 @@ import type { LanesPartProps } from './lanesPart.ts';
 import { useBoxSize } from './useBoxSize.ts';
 import { useRemPx } from './useRemPx.ts';
 import { useRowHeights } from './useRowHeights.ts';
+import { useWays } from './useWays.ts';
 
 const LEFT_PX = 14;
 const RIGHT_PX = 10;
@@ -29,7 +29,7 @@ const LEAD_REM = 2.75;
 export function WideLanes({ layout, nodesNamed, startSection, edited, edit }: LanesPartProps) {
   const [column, { widthPx }] = useBoxSize<HTMLDivElement>();
   const plan = useWorkbench((s) => s.schematic);
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const remPx = useRemPx();
   const { heights, refOf } = useRowHeights();
   const spanM = Math.max(0, ...ways.map((way) => way.driver?.outerDiameterM ?? 0));

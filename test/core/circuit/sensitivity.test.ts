@@ -7,6 +7,7 @@ import {
   branchValueOf,
   capacitor,
   coil,
+  compileCircuit,
   gyrator,
   impedanceLogSensitivity,
   inductor,
@@ -16,10 +17,12 @@ import {
   powerDerivatives,
   resistor,
   solveAdjoint,
+  solveInto,
   source,
+  tabulateAdmittances,
 } from '../../../src/core/circuit/index.ts';
 import { branchesOf, type Element, logOmegas, randomCircuit } from './randomCircuit.ts';
-import { solved } from './solved.ts';
+import { solved, succeeded } from './solved.ts';
 
 const omegas = logOmegas(30, 15000, 7);
 const pair = () => ({ re: new Float64Array(omegas.length), im: new Float64Array(omegas.length) });
@@ -167,6 +170,20 @@ describe('the adjoint solve agrees with central differences to 1e-6', () => {
         expect(Math.abs(ours[i]![f]! - expected.re[f]!) / nominal[f]!).toBeLessThan(1e-6);
       }
     });
+  });
+
+  it('several outputs one after the other, and again after a new solve in the same buffers', () => {
+    const value = { id: 'C1', name: 'farad' };
+    const sensitivityOf = (solution: ReturnType<typeof solved>, node: string) =>
+      logSensitivity(solveAdjoint(solution, [{ node, weight: 1 }]), solution.potential(node), value);
+    const first = solved(network(), omegas);
+    const [atB, atCone] = [sensitivityOf(first, 'b'), sensitivityOf(first, 'cone')];
+    expect(sensitivityOf(solved(network(), omegas), 'cone')).toEqual(atCone);
+    const compiled = succeeded(compileCircuit(network({ 'C1.farad': 3 })));
+    const again = succeeded(solveInto(first, compiled, tabulateAdmittances(compiled, omegas)));
+    const fresh = sensitivityOf(solved(network({ 'C1.farad': 3 }), omegas), 'b');
+    expect(sensitivityOf(again, 'b')).toEqual(fresh);
+    expect(fresh).not.toEqual(atB);
   });
 
   it('at a lossless inner node in resonance, where the solver pivots', () => {

@@ -85,6 +85,70 @@ describe('evaluateProject', () => {
   });
 });
 
+describe('a sealed chamber', () => {
+  const sealed = { ...lesson, enclosure: { ...lesson.enclosure, ports: [] } };
+  const [own] = lesson.network.parts.filter((p) => p.kind === 'speaker');
+  const mount = lesson.enclosure.mounts[0]!;
+  const second = (nodes: readonly [string, string], driverId = 'driver'): Project => ({
+    ...sealed,
+    drivers: [
+      ...sealed.drivers,
+      { ...sealed.drivers[0]!, id: 'other', entered: { ...sealed.drivers[0]!.entered, fsHz: 90 } },
+    ],
+    network: { parts: [...sealed.network.parts, { kind: 'speaker', id: 'LS2', nodes, note: '', driverId }] },
+    enclosure: { ...sealed.enclosure, mounts: [mount, { ...mount, partId: 'LS2', yM: 0.15 }] },
+  });
+  const read = (project: Project) => evaluated(project).keyFigures.chambers[0]!.sealed;
+
+  it('counts two equal drivers side by side as one of twice the compliance', () => {
+    expect(own!.nodes).toEqual(['in', '0']);
+    expect(read(second(['in', '0']))!.fcHz).toBeGreaterThan(read(sealed)!.fcHz);
+  });
+  it('states no resonance where drivers differ, or one is reversed', () => {
+    expect(read(second(['0', 'in']))).toBeNull();
+    expect(read(second(['in', '0'], 'other'))).toBeNull();
+  });
+});
+
+describe('a measured curve on a driver', () => {
+  const carrying = (curve: object, blendHz: number): Project => {
+    const whole = {
+      id: 'c1',
+      name: 'tweeter',
+      belongsTo: { kind: 'driver' as const, driverId: 'tweeter' },
+      quantity: 'response' as const,
+      frequenciesHz: [1000, 3000, 10000, 18000],
+      magnitudes: [90, 90, 90, 88],
+      phasesDeg: null,
+      taken: { baffle: 'own' as const, voltageV: 2.83, distanceM: 1 },
+      sourceName: 'tweeter.txt',
+      ...curve,
+    };
+    const use = { responseCurveId: null, impedanceCurveId: null, blendHz };
+    const measured =
+      whole.quantity === 'response' ? { ...use, responseCurveId: 'c1' } : { ...use, impedanceCurveId: 'c1' };
+    const drivers = room.drivers.map((d) => (d.id === 'tweeter' ? { ...d, measured } : d));
+    return { ...room, curves: [whole], drivers };
+  };
+
+  it('is said to begin late or end early, and to lack a phase', () => {
+    expect(codes(carrying({}, 300))).toEqual(
+      expect.arrayContaining(['finding.curve-begins-late', 'measured.minimum-phase']),
+    );
+    expect(codes(carrying({}, 2000))).not.toContain('finding.curve-begins-late');
+    expect(codes(carrying({ frequenciesHz: [1000, 3000, 5000, 8000] }, 2000))).toContain('finding.curve-ends-early');
+  });
+  it('is doubted where an impedance turns further than a passive load can', () => {
+    const impedance = { quantity: 'impedance' as const, magnitudes: [6, 6, 7, 9] };
+    expect(codes(carrying({ ...impedance, phasesDeg: [170, 175, 178, 179] }, 2000))).toContain(
+      'finding.impedance-phase',
+    );
+    expect(codes(carrying({ ...impedance, phasesDeg: [10, 20, 30, 40] }, 2000))).not.toContain(
+      'finding.impedance-phase',
+    );
+  });
+});
+
 describe('findings', () => {
   it('judge the least impedance against the amplifier’s rating', () => {
     const { ohm } = evaluated(room).keyFigures.leastImpedance!;
@@ -169,6 +233,12 @@ describe('problems', () => {
     const parts = room.network.parts.filter((p) => p.kind !== 'amplifier');
     expect(problemCodes({ ...room, network: { parts } })).toContain('speaker.no-amplifier');
     expect(problemCodes({ ...room, enclosure: { ...room.enclosure, panelM: 0.2 } })).toContain('speaker.no-inside');
+  });
+
+  it('name a listening point inside the cabinet', () => {
+    const inside = { ...room.listening, distanceM: 0.2, horizontalDeg: 180 };
+    expect(problemCodes({ ...room, listening: inside })).toContain('speaker.listener-inside');
+    expect(problemCodes({ ...room, listening: { ...inside, distanceM: 2 } })).toEqual([]);
   });
 
   it('name a floating part and a short across the amplifier', () => {

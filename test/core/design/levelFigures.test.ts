@@ -37,3 +37,20 @@ describe('level figures', () => {
     expect(rippleDb(wave, grid, 200, 10000)).toBeCloseTo(2, 2);
   });
 });
+
+describe('a level that is already down where the search begins', () => {
+  it('is answered by the crossing on the other side of the start', () => {
+    // 6 dB down at 200 Hz, rising 12 dB an octave up to 400 Hz.
+    const rising = grid.map((hz) => Math.min(90, 84 + 12 * Math.log2(hz / 200)));
+    expect(dropFrequencyHz(rising, grid, 200, 'down', 90)! / (200 * 2 ** 0.25)).toBeCloseTo(1, 3);
+    expect(
+      dropFrequencyHz(
+        grid.map(() => 50),
+        grid,
+        200,
+        'down',
+        90,
+      ),
+    ).toBeNull();
+  });
+});

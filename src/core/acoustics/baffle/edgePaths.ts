@@ -16,6 +16,7 @@ export interface EdgePaths {
 
 /** A source is kept this far inside the front's edges. */
 const LEAST_EDGE_DISTANCE_M = 1e-3;
+const LEAST_ANGLE_RAD = Math.PI / 180;
 const LUMP_SHARE_OF_PERIMETER = 0.03;
 
 const inside = (x: number, from: number, to: number): number =>
@@ -46,7 +47,7 @@ export const edgePaths = (
   listener: Position,
 ): EdgePaths => {
   const from: Triple = [inside(source.xM, -box.widthM / 2, box.widthM / 2), inside(source.yM, 0, box.heightM), 0];
-  const to: Triple = [listener.xM, listener.yM, listener.zM];
+  const to: Triple = [listener.xM, listener.yM, offPlaneM(source, listener)];
   const edges = boxEdges(box);
   const taps: PathTaps = { extraM: [], weights: [], spreadM: [] };
   const second = lumpedPaths(LUMP_SHARE_OF_PERIMETER * 2 * (box.widthM + box.heightM));
@@ -69,4 +70,14 @@ export const edgePaths = (
     direct,
     spreadM: Float64Array.from(taps.spreadM),
   };
+};
+
+/**
+ * The listener's height over the front's plane, kept at least one degree away from it on its own side: nearer, the edge waves
+ * peak more narrowly than the points on the edges can follow, while the whole field hardly changes.
+ */
+const offPlaneM = (source: { readonly xM: number; readonly yM: number }, listener: Position): number => {
+  const leastM = LEAST_ANGLE_RAD * Math.hypot(listener.xM - source.xM, listener.yM - source.yM);
+  if (Math.abs(listener.zM) >= leastM) return listener.zM;
+  return listener.zM >= 0 ? leastM : -leastM;
 };

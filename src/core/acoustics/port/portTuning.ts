@@ -34,7 +34,7 @@ export const tuningForPortLength = (
 /**
  * Length that each of `count` ports needs to tune a chamber, m; the inverse of `tuningForPortLength`.
  *
- * When the end corrections alone already tune lower, the Problem `acoustics.port-too-wide` says the highest tuning this section
+ * A tuning or volume that is not above 0 is the Problem `acoustics.no-tuning-asked`. When the end corrections alone already tune lower, the Problem `acoustics.port-too-wide` says the highest tuning this section
  * can reach (length 0) and the section that would do.
  */
 export const portLengthForTuning = (
@@ -43,6 +43,9 @@ export const portLengthForTuning = (
   volumeM3: number,
   soundSpeedMPerS: number,
 ): Result<number> => {
+  if (!(tuningHz > 0 && volumeM3 > 0 && Number.isFinite(tuningHz) && Number.isFinite(volumeM3))) {
+    return fail(problem('acoustics.no-tuning-asked', { kind: 'port' }));
+  }
   const areaM2 = port.count * portSectionM2(port.shape);
   const endsM = portEndCorrectionsM(port, port.neighbourDistancesM);
   const lengthM = helmholtzNeckM({ areaM2, tuningHz, volumeM3 }, soundSpeedMPerS) - endsM;

@@ -97,6 +97,10 @@ export const referenceWording: WordingByCode = {
     sentence: `The frequencies of ${placeWords(place, values)} do not rise at entry ${values.entry} (${formatFigure(Number(values.atHz))} Hz).`,
     remedy: 'Sort the curve by frequency and keep each frequency once.',
   }),
+  'document.curve-level': (values, place) => ({
+    sentence: `${subject(place, values)} is a response, but entry ${values.entry} is ${formatFigure(Number(values.found))} dB.`,
+    remedy: 'Levels lie between −300 and 300 dB: check the column.',
+  }),
   'document.curve-impedance': (values, place) => ({
     sentence: `${subject(place, values)} is an impedance, but entry ${values.entry} is ${formatFigure(Number(values.found))} Ω.`,
     remedy: 'Magnitudes of an impedance are above zero: check the column.',

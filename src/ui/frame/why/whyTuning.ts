@@ -25,7 +25,7 @@ export function whyTuning({ evaluation, units }: WhyInput, chamberId: string): W
     result: { symbol: 'fB', meaning: 'tuning', value: figure(tuningHz, 'frequency') },
     holds:
       'Holds while the box and the port are small against the wavelength, without losses. The dip between the two impedance ' +
-      'peaks lies close to it; leaks, filling and the coil move it a little.',
+      'peaks lies close to it; leaks, filling and coils in series move it; a large crossover coil by ten per cent or so.',
     source: 'L. L. Beranek, Acoustics, 1954, section 5.4 (Helmholtz resonator; from memory)',
   };
 }

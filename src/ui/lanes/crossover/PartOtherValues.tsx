@@ -55,7 +55,7 @@ function KindValues({ part, set }: { readonly part: Part; readonly set: (changes
           <FieldRow name="capacitance">
             <PartValue part={part} />
           </FieldRow>
-          <FieldRow name="series resistance ESR">
+          <FieldRow name="series, ESR">
             <QuantityField
               label={`ESR of ${part.id}`}
               kind="resistance"
@@ -73,7 +73,7 @@ function KindValues({ part, set }: { readonly part: Part; readonly set: (changes
           <FieldRow name="inductance">
             <PartValue part={part} />
           </FieldRow>
-          <FieldRow name="winding resistance DCR">
+          <FieldRow name="winding, DCR">
             <QuantityField
               label={`DCR of ${part.id}`}
               kind="resistance"
@@ -83,7 +83,7 @@ function KindValues({ part, set }: { readonly part: Part; readonly set: (changes
               command={(dcrOhm) => set({ dcrOhm })}
             />
           </FieldRow>
-          <FieldRow name="core loss tangent">
+          <FieldRow name="core tan δ">
             <QuantityField
               label={`Core loss tangent of ${part.id}`}
               kind="plain"

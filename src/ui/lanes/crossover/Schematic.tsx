@@ -1,15 +1,16 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { PlacedPart, SchematicPlan } from '../../../core/schematic/plan.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
-import { waysInOrder } from '../../waysInOrder.ts';
-import { litPlaces } from './litPlaces.ts';
+import { litPlaces, sameLit } from './litPlaces.ts';
 import { PartSheet } from './PartSheet.tsx';
 import { PartSymbol } from './PartSymbol.tsx';
 import { SchematicPart } from './SchematicPart.tsx';
 import { SchematicWires } from './SchematicWires.tsx';
 import type { SchematicView } from './schematicView.ts';
 import './schematic.css';
+import { useAlike } from '../useAlike.ts';
+import { useWays } from '../useWays.ts';
 
 /** Height of the text in drawing units, where the drawing is small. */
 const TEXT_UNITS = 1.1;
@@ -38,10 +39,8 @@ export function Schematic({
   readonly startSection: (speakerId: string) => void;
 }) {
   const store = useWorkbenchStore();
-  const problems = useWorkbench((s) => s.problems);
-  const findings = useWorkbench((s) => s.evaluation?.findings ?? NOTHING);
-  const ways = useWorkbench((s) => waysInOrder(s.project));
-  const lit = useMemo(() => litPlaces(problems, findings), [problems, findings]);
+  const ways = useWays();
+  const lit = useAlike((s) => litPlaces(s.problems, s.evaluation?.findings ?? NOTHING), sameLit);
   const [sheet, setSheet] = useState<{ readonly partId: string; readonly anchor: DOMRect } | null>(null);
   const sheetPart = useWorkbench((s) => s.project.network.parts.find((part) => part.id === sheet?.partId));
 

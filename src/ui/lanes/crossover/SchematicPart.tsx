@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { memo, useRef } from 'react';
 import type { PlacedPart, TextAnchor } from '../../../core/schematic/plan.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
@@ -9,7 +9,7 @@ import { partName } from './partNames.ts';
 import { type SchematicView, xPx, yPx } from './schematicView.ts';
 
 /** The handle over one part of the drawing: picks it, opens its menu, and holds its name and its value. */
-export function SchematicPart({
+export const SchematicPart = memo(function SchematicPart({
   placed,
   view,
   mark,
@@ -87,7 +87,7 @@ export function SchematicPart({
       </span>
     </div>
   );
-}
+});
 
 const SHIFT: Readonly<Record<TextAnchor['align'], string>> = {
   start: '0 -50%',

@@ -9,18 +9,28 @@ export interface LitPlaces {
   readonly nodes: ReadonlyMap<string, Mark>;
 }
 
+/** Values of problems that hold a part's id. */
+const NAMING = ['part', 'source', 'by'] as const;
+
 const RANK: Readonly<Record<Mark, number>> = { warning: 1, danger: 2, fault: 3 };
 
 /** Parts and nodes that the present problems and findings name. */
 export function litPlaces(problems: readonly Problem[], findings: readonly Finding[]): LitPlaces {
   const parts = new Map<string, Mark>();
   const nodes = new Map<string, Mark>();
+  const raise = (among: Map<string, Mark>, id: string, mark: Mark) => {
+    const before = among.get(id);
+    if (before === undefined || RANK[mark] > RANK[before]) among.set(id, mark);
+  };
   const light = (problem: Problem, mark: Mark) => {
     const { kind, id } = problem.place;
-    if (id === undefined) return;
-    const among = kind === 'node' ? nodes : kind === 'part' || kind === 'mount' ? parts : null;
-    const before = among?.get(id);
-    if (among && (before === undefined || RANK[mark] > RANK[before])) among.set(id, mark);
+    if (id !== undefined && kind === 'node') raise(nodes, id, mark);
+    if (id !== undefined && (kind === 'part' || kind === 'mount')) raise(parts, id, mark);
+    // A node may have no wire to be seen by: the parts that the sentence names stand for it.
+    for (const key of NAMING) {
+      const named = problem.values[key];
+      if (typeof named === 'string') raise(parts, named, mark);
+    }
   };
   for (const problem of problems) light(problem, 'fault');
   for (const finding of findings) {
@@ -28,3 +38,10 @@ export function litPlaces(problems: readonly Problem[], findings: readonly Findi
   }
   return { parts, nodes };
 }
+
+const sameMarks = (a: ReadonlyMap<string, Mark>, b: ReadonlyMap<string, Mark>): boolean =>
+  a.size === b.size && [...a].every(([id, mark]) => b.get(id) === mark);
+
+/** Whether the same things are marked in the same way. */
+export const sameLit = (a: LitPlaces, b: LitPlaces): boolean =>
+  sameMarks(a.parts, b.parts) && sameMarks(a.nodes, b.nodes);

@@ -1,13 +1,16 @@
 import { useWorkbench } from '../../useWorkbench.ts';
 import type { Way } from '../../waysInOrder.ts';
 import { figureText } from '../figureText.ts';
+import { useAlike } from '../useAlike.ts';
 import { wayColour } from '../wayColour.ts';
 import { ConeDrawing } from './ConeDrawing.tsx';
 import { LimitBar } from './LimitBar.tsx';
-import { limitBars } from './limitBars.ts';
+import { type LimitBarPlan, limitBars } from './limitBars.ts';
 import { readDriver } from './readDriver.ts';
 import { WayAir } from './WayAir.tsx';
 import './driver-card.css';
+
+const NO_LIMITS: readonly LimitBarPlan[] = [];
 
 /** The driver of one way: drawn to scale, named, with its key numbers, its air and its live limits. */
 export function DriverCard({
@@ -22,10 +25,11 @@ export function DriverCard({
   readonly editing: boolean;
   readonly edit: (open: boolean) => void;
 }) {
-  const figures = useWorkbench((s) => s.evaluation?.keyFigures ?? null);
-  const enclosure = useWorkbench((s) => s.project.enclosure);
   const system = useWorkbench((s) => s.settings.units);
   const { driver, speakerId } = way;
+  const limits = useAlike((s) =>
+    s.evaluation ? limitBars(speakerId, s.evaluation.keyFigures, s.project.enclosure, s.settings.units) : NO_LIMITS,
+  );
   if (!driver) {
     return (
       <article className="driver-card" style={wayColour(way.index)} aria-label={way.name}>
@@ -64,9 +68,9 @@ export function DriverCard({
         {editing ? 'done' : 'edit'}
       </button>
       <div className="driver-card-limits">
-        {figures
-          ? limitBars(speakerId, figures, enclosure, system).map((plan) => <LimitBar key={plan.name} plan={plan} />)
-          : null}
+        {limits.map((plan) => (
+          <LimitBar key={plan.name} plan={plan} />
+        ))}
       </div>
     </article>
   );

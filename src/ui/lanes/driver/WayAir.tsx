@@ -2,13 +2,14 @@ import { useWorkbench } from '../../useWorkbench.ts';
 import type { Way } from '../../waysInOrder.ts';
 import { chamberWords } from '../enclosure/chamberWords.ts';
 import { figureText } from '../figureText.ts';
+import { useAlike } from '../useAlike.ts';
 
 /** The air behind a way's driver in a few words. */
 export function WayAir({ way }: { readonly way: Way }) {
   const chamberId = useWorkbench(
     (s) => s.project.enclosure.mounts.find((mount) => mount.partId === way.speakerId)?.chamberId ?? null,
   );
-  const figure = useWorkbench((s) => s.evaluation?.keyFigures.chambers.find((chamber) => chamber.id === chamberId));
+  const figure = useAlike((s) => s.evaluation?.keyFigures.chambers.find((chamber) => chamber.id === chamberId));
   const system = useWorkbench((s) => s.settings.units);
   if (chamberId === null) {
     // A dome is closed by its own back; a cone without a chamber is worth a word.

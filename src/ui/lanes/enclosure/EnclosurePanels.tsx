@@ -5,19 +5,19 @@ import { FieldRow } from '../../fields/FieldRow.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
-import { waysInOrder } from '../../waysInOrder.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
 import { wayColour } from '../wayColour.ts';
 import { ChamberPanel } from './ChamberPanel.tsx';
 import { MountPanel } from './MountPanel.tsx';
 import { PortPanel } from './PortPanel.tsx';
 import './enclosure-panels.css';
+import { useWays } from '../useWays.ts';
 
 /** What of the cabinet can be picked, as a row of buttons, and all about the one that is. */
 export function EnclosurePanels() {
   const store = useWorkbenchStore();
   const { chambers, ports, mounts, panelM } = useWorkbench((s) => s.project.enclosure);
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const selection = useWorkbench((s) => s.selection);
   const is = (kind: NonNullable<Selection>['kind'], id: string) => selection?.kind === kind && selection.id === id;
   const chamber = chambers.find(({ id }) => is('chamber', id));

@@ -2,7 +2,7 @@ import { quantityText } from '../../../core/units/formatQuantity.ts';
 import { showInField } from '../../fields/showInField.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
-import { waysInOrder } from '../../waysInOrder.ts';
+import { useWays } from '../useWays.ts';
 import { type CabinetDrawing, onFront } from './cabinetDrawing.ts';
 import { driverSize } from './driverSize.ts';
 import { type Footprint, keepOnBaffle } from './keepOnBaffle.ts';
@@ -12,7 +12,7 @@ import { portFootprint } from './portFaces.ts';
 /** What can be moved on the front: one handle for each driver and each port of the front, in lane order. */
 export function FrontHandles({ drawing }: { readonly drawing: CabinetDrawing }) {
   const store = useWorkbenchStore();
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const { mounts, ports } = useWorkbench((s) => s.project.enclosure);
   const selection = useWorkbench((s) => s.selection);
   const system = useWorkbench((s) => s.settings.units);

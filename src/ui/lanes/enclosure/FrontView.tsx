@@ -1,12 +1,12 @@
 import { useWorkbench } from '../../useWorkbench.ts';
-import { waysInOrder } from '../../waysInOrder.ts';
+import { useWays } from '../useWays.ts';
 import { type CabinetDrawing, onFront } from './cabinetDrawing.ts';
 import { DriverFront } from './DriverDrawing.tsx';
 import { openingCentresM, openingM } from './portFaces.ts';
 
 /** The baffle to scale, with all that is mounted on it. Only the drawing: the handles lie over it. */
 export function FrontView({ drawing }: { readonly drawing: CabinetDrawing }) {
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const ports = useWorkbench((s) => s.project.enclosure.ports);
   const selection = useWorkbench((s) => s.selection);
   const { front, pxPerM } = drawing;

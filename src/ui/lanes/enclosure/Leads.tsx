@@ -1,5 +1,6 @@
 import { useWorkbench } from '../../useWorkbench.ts';
-import { type Way, waysInOrder } from '../../waysInOrder.ts';
+import type { Way } from '../../waysInOrder.ts';
+import { useWays } from '../useWays.ts';
 import { wayColour } from '../wayColour.ts';
 import { type CabinetDrawing, onFront } from './cabinetDrawing.ts';
 import { driverSize } from './driverSize.ts';
@@ -13,7 +14,7 @@ export function Leads({
   /** Height of each way's row, from the top of the drawing, by speaker. */
   readonly leadsPx: ReadonlyMap<string, number>;
 }) {
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   return (
     <g className="cabinet-leads">
       {ways.map((way) => (

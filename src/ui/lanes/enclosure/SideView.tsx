@@ -1,7 +1,8 @@
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
-import { waysInOrder } from '../../waysInOrder.ts';
 import { figureText } from '../figureText.ts';
+import { useAlike } from '../useAlike.ts';
+import { useWays } from '../useWays.ts';
 import { wayColour } from '../wayColour.ts';
 import { type CabinetDrawing, onSide } from './cabinetDrawing.ts';
 import { tuningWords } from './chamberWords.ts';
@@ -21,8 +22,8 @@ const LEAST_WORDS_PX = 66;
 export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
   const store = useWorkbenchStore();
   const enclosure = useWorkbench((s) => s.project.enclosure);
-  const ways = useWorkbench((s) => waysInOrder(s.project));
-  const figures = useWorkbench((s) => s.evaluation?.keyFigures.chambers);
+  const ways = useWays();
+  const figures = useAlike((s) => s.evaluation?.keyFigures.chambers);
   const system = useWorkbench((s) => s.settings.units);
   const selection = useWorkbench((s) => s.selection);
   const { side } = drawing;

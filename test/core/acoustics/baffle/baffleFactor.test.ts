@@ -126,6 +126,12 @@ describe('the baffle step', () => {
     const source = { xM: 0, yM: 0.18 };
     const before = levelsDb(BOX, source, 0.034, { horizontalDeg: 89, distanceM: 2 }, frequencies);
     const after = levelsDb(BOX, source, 0.034, { horizontalDeg: 91, distanceM: 2 }, frequencies);
+    for (const horizontalDeg of [89.5, 89.9, 90, 90.1, 90.5]) {
+      const within = levelsDb(BOX, source, 0.034, { horizontalDeg, distanceM: 2 }, frequencies);
+      within.forEach((level, i) => {
+        expect(Math.abs(level - before[i]!), `${frequencies[i]} Hz at ${horizontalDeg} degrees`).toBeLessThan(0.9);
+      });
+    }
     before.forEach((level, i) => {
       expect(Math.abs(level - after[i]!), `${frequencies[i]} Hz`).toBeLessThan(0.8);
     });

@@ -6,7 +6,6 @@ import { FieldRow } from '../../../fields/FieldRow.tsx';
 import { fieldMessage } from '../../../fields/fieldMessageText.ts';
 import { QuantityField } from '../../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../../useWorkbench.ts';
-import { waysInOrder } from '../../../waysInOrder.ts';
 import { RefusingButton } from '../../RefusingButton.tsx';
 import { arrivedPart, focusPart } from '../arrivedPart.ts';
 import { mainValueText } from '../partNames.ts';
@@ -14,6 +13,7 @@ import { Choice } from './Choice.tsx';
 import { roundedSection } from './roundedSection.ts';
 import { SECTION_KINDS } from './sectionKinds.ts';
 import './section-panel.css';
+import { useWays } from '../../useWays.ts';
 
 const FAMILIES = [
   { value: 'butterworth', words: 'Butterworth' },
@@ -32,7 +32,7 @@ const USUAL_KIND: Readonly<Record<Driver['role'], string>> = {
 
 /** Textbook sections as a start: chosen, worked out, shown with source and assumptions, and put before a speaker. */
 export function SectionPanel({ speakerId, done }: { readonly speakerId: string | null; readonly done: () => void }) {
-  const ways = useWorkbench((s) => waysInOrder(s.project));
+  const ways = useWays();
   const series = useWorkbench((s) => s.settings.series);
   const system = useWorkbench((s) => s.settings.units);
   const [chosenSpeaker, setSpeaker] = useState(speakerId);
