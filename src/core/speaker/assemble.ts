@@ -6,7 +6,7 @@ import {
   portAdmittance,
   voiceCoilAdmittance,
 } from '../acoustics/index.ts';
-import { type Branch, partBranches, RETURN } from '../circuit/index.ts';
+import { type Branch, type Part, partBranches, RETURN } from '../circuit/index.ts';
 import type { ModelSpeaker, SpeakerModel } from './model.ts';
 import {
   airNode,
@@ -98,6 +98,15 @@ export function airBranches(model: SpeakerModel): Branch[] {
   return branches;
 }
 
+const kept = new WeakMap<Part, readonly Branch[]>();
+
+/** Branches of a part, the same objects for the same part, so that their tables can be taken over. */
+function keptBranches(part: Part): readonly Branch[] {
+  const known = kept.get(part) ?? partBranches(part);
+  kept.set(part, known);
+  return known;
+}
+
 /**
  * The whole loudspeaker as branches of one circuit: amplifiers, crossover, drivers, air.
  *
@@ -122,7 +131,7 @@ export function assembleCircuit(model: SpeakerModel): Branch[] {
       if (speaker === undefined) throw new RangeError(`The model has no speaker ${part.id}.`);
       branches.push(...driverBranches(speaker, part.nodes[0], part.nodes[1]));
     } else {
-      branches.push(...partBranches(part));
+      branches.push(...keptBranches(part));
     }
   }
   branches.push(...airBranches(model));

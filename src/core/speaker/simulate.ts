@@ -3,6 +3,7 @@ import {
   inputImpedance,
   type NodeSolution,
   solveCircuit,
+  solveInto,
   sourceCurrent,
   tabulateAdmittances,
 } from '../circuit/index.ts';
@@ -24,6 +25,7 @@ import type { Solved } from './solved.ts';
  *
  * `frequenciesHz`: ascending, above 0. Voltages, currents, volume velocities and pressures are rms, excursion one-way peak.
  * Holds for small signals, while cones move as one piece and chambers and ports are small against the wavelength.
+ * `previous` lends its topology, tables and buffers: its own solution is void afterwards, all else of it stays.
  * Problems: those of `compileCircuit` and `solveCircuit`, which name the node or part.
  * @example simulate(model, logFrequencies(20, 20000, 1000))
  */
@@ -39,7 +41,8 @@ export function simulate(
   const compiled = compileCircuit([...assembleCircuit(model), ...corrections.value], previous?.compiled);
   if (!compiled.ok) return compiled;
   const table = tabulateAdmittances(compiled.value, omegas, previous?.table);
-  const solution = solveCircuit(compiled.value, table);
+  const solution =
+    previous === undefined ? solveCircuit(compiled.value, table) : solveInto(previous.solution, compiled.value, table);
   if (!solution.ok) return solution;
   const solved: Solved = { compiled: compiled.value, table, solution: solution.value };
 

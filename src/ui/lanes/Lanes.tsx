@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useWorkbench } from '../useWorkbench.ts';
 import { NetlistPanel } from './crossover/netlist/NetlistPanel.tsx';
 import { SectionPanel } from './crossover/sections/SectionPanel.tsx';
@@ -9,6 +9,7 @@ import { StackedLanes } from './StackedLanes.tsx';
 import { TeachPort } from './TeachPort.tsx';
 import { useBoxSize } from './useBoxSize.ts';
 import { useRemPx } from './useRemPx.ts';
+import { useWays } from './useWays.ts';
 import { WideLanes } from './WideLanes.tsx';
 import './lanes.css';
 
@@ -32,6 +33,13 @@ export function Lanes() {
     edit,
     startSection: (speakerId: string) => setDrawer({ kind: 'sections', speakerId }),
   };
+  const ways = useWays();
+  const picked = useWorkbench((s) => (s.selection?.kind === 'driver' ? s.selection.id : null));
+  const pickedWay = ways.find((way) => way.driver?.id === picked)?.speakerId ?? null;
+  // A driver picked anywhere, as by a finding about its data sheet, opens that sheet.
+  useEffect(() => {
+    if (pickedWay !== null) edit(pickedWay);
+  }, [pickedWay]);
   const lesson = useWorkbench((s) => s.project.opensWith === 'teach-port');
   return (
     <div ref={ref} className="lanes">

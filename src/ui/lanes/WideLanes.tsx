@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { useWorkbench } from '../useWorkbench.ts';
+import { BareCrossover } from './crossover/BareCrossover.tsx';
 import { CrossoverColumn } from './crossover/CrossoverColumn.tsx';
 import { readingOrder } from './crossover/readingOrder.ts';
 import { Schematic } from './crossover/Schematic.tsx';
@@ -56,6 +57,9 @@ export function WideLanes({ layout, nodesNamed, startSection, edited, edit }: La
   });
   const open = rows.find((row) => row.way.speakerId === edited);
   const leadsPx = new Map(rows.map((row) => [row.way.speakerId, row.topPx + LEAD_REM * remPx]));
+  const isBare = useWorkbench((s) =>
+    s.project.network.parts.every(({ kind }) => kind === 'speaker' || kind === 'amplifier'),
+  );
   const drawnPx = Math.max(widthPx, LEFT_PX + RIGHT_PX + (plan?.width ?? 0) * unitPx);
   return (
     <div className="lanes-body" data-layout={layout}>
@@ -71,6 +75,7 @@ export function WideLanes({ layout, nodesNamed, startSection, edited, edit }: La
               nodesNamed={nodesNamed}
               startSection={startSection}
             />
+            {isBare ? <BareCrossover startSection={startSection} /> : null}
           </div>
         ) : (
           <p className="lanes-empty">The circuit cannot be drawn yet: the line above the lanes says why.</p>

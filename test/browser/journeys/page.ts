@@ -33,6 +33,10 @@ export async function savedProject(page: Page): Promise<Project> {
 
 export const field = (page: Page, name: string | RegExp): Locator => page.getByRole('spinbutton', { name });
 
+/** The plot whose picture has this name. */
+export const plot = (page: Page, name: string | RegExp): Locator =>
+  page.getByRole('figure').filter({ has: page.getByRole('img', { name }) });
+
 /** Opens a value where it stands, types, and presses Enter. */
 export async function typeInto(page: Page, name: string | RegExp, text: string): Promise<void> {
   const value = field(page, name);

@@ -2,6 +2,7 @@ import { memo, useRef } from 'react';
 import type { PlacedPart, TextAnchor } from '../../../core/schematic/plan.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
+import { useShown } from '../useShown.ts';
 import type { Mark } from './litPlaces.ts';
 import { PartValue } from './PartValue.tsx';
 import { partHandle } from './partHandle.ts';
@@ -31,6 +32,7 @@ export const SchematicPart = memo(function SchematicPart({
   const picked = useWorkbench(
     (s) => (s.selection?.kind === 'part' || s.selection?.kind === 'speaker') && s.selection.id === placed.partId,
   );
+  useShown(button, picked, '.schematic');
   if (!part) return null;
   const pick = () => store.getState().select({ kind: part.kind === 'speaker' ? 'speaker' : 'part', id: part.id });
   const open = () => {

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useBoxSize } from '../useBoxSize.ts';
+import { useWindowHeight } from '../useWindowHeight.ts';
 import { cabinetDrawing } from './cabinetDrawing.ts';
 import { DimensionFields, DimensionLines } from './DimensionFields.tsx';
 import { EarMark } from './EarMark.tsx';
@@ -12,7 +13,9 @@ import { SideView } from './SideView.tsx';
 import './cabinet.css';
 
 const LEAST_HEIGHT_PX = 340;
-const GREATEST_HEIGHT_PX = 640;
+/** Height of what stays above and below the lanes: what is left of the window should show the cabinet whole. */
+const AROUND_PX = 450;
+const LEAST_GREATEST_PX = 420;
 
 /** Front and side view of the cabinet at one scale, everything on them moved and measured in place. */
 export function CabinetViews({
@@ -28,7 +31,9 @@ export function CabinetViews({
   const heightM = useWorkbench((s) => s.project.enclosure.heightM);
   const depthM = useWorkbench((s) => s.project.enclosure.depthM);
   const ports = useWorkbench((s) => s.project.enclosure.ports);
-  const spacePx = Math.min(GREATEST_HEIGHT_PX, Math.max(LEAST_HEIGHT_PX, heightPx));
+  const windowPx = useWindowHeight();
+  const greatestPx = Math.max(LEAST_GREATEST_PX, windowPx - AROUND_PX);
+  const spacePx = Math.min(greatestPx, Math.max(LEAST_HEIGHT_PX, heightPx));
   const drawing = useMemo(
     () => cabinetDrawing({ widthM, heightM, depthM }, widthPx, spacePx),
     [widthM, heightM, depthM, widthPx, spacePx],

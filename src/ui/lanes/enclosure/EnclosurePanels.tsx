@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { newChamber } from '../../../core/document/start/newChamber.ts';
 import { newPort } from '../../../core/document/start/newPort.ts';
 import type { Selection } from '../../../state/workbench.ts';
@@ -6,6 +7,7 @@ import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
+import { useShown } from '../useShown.ts';
 import { wayColour } from '../wayColour.ts';
 import { ChamberPanel } from './ChamberPanel.tsx';
 import { MountPanel } from './MountPanel.tsx';
@@ -16,6 +18,7 @@ import { useWays } from '../useWays.ts';
 /** What of the cabinet can be picked, as a row of buttons, and all about the one that is. */
 export function EnclosurePanels() {
   const store = useWorkbenchStore();
+  const panels = useRef<HTMLElement>(null);
   const { chambers, ports, mounts, panelM } = useWorkbench((s) => s.project.enclosure);
   const ways = useWays();
   const selection = useWorkbench((s) => s.selection);
@@ -24,6 +27,7 @@ export function EnclosurePanels() {
   const port = ports.find(({ id }) => is('port', id));
   const way = ways.find(({ speakerId }) => is('speaker', speakerId));
   const mount = mounts.find(({ partId }) => partId === way?.speakerId);
+  useShown(panels, chamber !== undefined || port !== undefined, '.lanes-enclosure, .lanes-stack');
   const chip = (kind: NonNullable<Selection>['kind'], id: string, words: string, index: number | null) => (
     <button
       key={`${kind} ${id}`}
@@ -42,7 +46,7 @@ export function EnclosurePanels() {
   };
   const chamberForPort = chamber ?? chambers.find(({ id }) => mounts.some((entry) => entry.chamberId === id));
   return (
-    <section className="enclosure-panels" aria-label="Parts of the enclosure">
+    <section ref={panels} className="enclosure-panels" aria-label="Parts of the enclosure">
       <div className="enclosure-chips">
         {ways.map((entry) => chip('speaker', entry.speakerId, entry.name, entry.index))}
         {chambers.map((entry) => chip('chamber', entry.id, entry.name, indexOf(entry.id)))}

@@ -79,13 +79,14 @@ export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
         const behind = box.width < NARROW_PX && hollow.width > box.width;
         const [x, y] = [behind ? hollow.x + hollow.width / 2 : box.x + box.width * 0.6, box.y + box.height / 2];
         if (Math.max(box.width, hollow.width) < LEAST_WORDS_PX) return null;
+        const two = words !== '' && box.height >= TWO_LINES_PX;
         return (
           <g key={chamber.id} className="cabinet-words">
-            <text className="cabinet-volume" x={x} y={words && box.height >= TWO_LINES_PX ? y - 3 : y + 4}>
-              {figure ? `${figureText(figure.netM3, 'volume', system)} net` : '–'}
+            <text className="cabinet-volume" x={x} y={y} dy={two ? '-0.2em' : '0.35em'}>
+              {figure ? netWords(figureText(figure.netM3, 'volume', system), behind ? hollow.width : box.width) : '–'}
             </text>
-            {words && box.height >= TWO_LINES_PX ? (
-              <text className="cabinet-tuning" x={x} y={y + 12}>
+            {two ? (
+              <text className="cabinet-tuning" x={x} y={y} dy="1.1em">
                 {words}
               </text>
             ) : null}
@@ -95,3 +96,10 @@ export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
     </g>
   );
 }
+
+/** About the width of a character of the volume's bold type. */
+const CHARACTER_PX = 7.2;
+
+/** "24.6 L net", without the last word where it would run over the walls. */
+const netWords = (volume: string, roomPx: number): string =>
+  (volume.length + 4) * CHARACTER_PX <= roomPx ? `${volume} net` : volume;

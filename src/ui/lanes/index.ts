@@ -1,0 +1,2 @@
+export { Lanes } from './Lanes.tsx';
+export { TeachPort } from './TeachPort.tsx';
