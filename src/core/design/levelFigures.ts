@@ -21,7 +21,13 @@ export function meanLevelDb(
   return area / Math.log(frequenciesHz[to - 1]! / frequenciesHz[from]!);
 }
 
-/** Half of greatest minus least level in a band, dB. */
+/** With a wider spread than this a loudspeaker does not cover a band, and its evenness there says nothing. */
+const NOT_COVERED_DB = 20;
+
+/**
+ * Half of greatest minus least level in a band, dB; null where the level falls more than 20 dB below the greatest: the
+ * loudspeaker does not cover the band, and the figure would say nothing.
+ */
 export function rippleDb(
   levelsDb: Float64Array,
   frequenciesHz: Float64Array,
@@ -30,7 +36,8 @@ export function rippleDb(
 ): number | null {
   const greatest = greatestInBand(levelsDb, frequenciesHz, fromHz, toHz);
   const least = leastInBand(levelsDb, frequenciesHz, fromHz, toHz);
-  return greatest === null || least === null ? null : (greatest.value - least.value) / 2;
+  if (greatest === null || least === null || greatest.value - least.value > NOT_COVERED_DB) return null;
+  return (greatest.value - least.value) / 2;
 }
 
 /**

@@ -19,4 +19,5 @@ export { newDriver } from './start/newDriver.ts';
 export { newPort } from './start/newPort.ts';
 export { newProject } from './start/newProject.ts';
 export { newWay } from './start/newWay.ts';
+export { newWayInChamber } from './start/newWayInChamber.ts';
 export { wayOrder } from './wayOrder.ts';

@@ -185,11 +185,11 @@ export const chainSchema = z.strictObject({
 
 export const listeningSchema = z.strictObject({
   /** From the front plane along z. */
-  distanceM: positive,
+  distanceM: z.number().check(z.positive(), z.maximum(100)),
   /** Above the floor. */
-  heightM: finite,
-  horizontalDeg: finite,
-  verticalDeg: finite,
+  heightM: z.number().check(z.minimum(-10), z.maximum(100)),
+  horizontalDeg: z.number().check(z.minimum(-180), z.maximum(180)),
+  verticalDeg: z.number().check(z.minimum(-90), z.maximum(90)),
   standHeightM: nonNegative,
   radiation: z.enum(['baffle-step', 'half-space', 'full-space']),
 });

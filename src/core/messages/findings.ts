@@ -44,6 +44,14 @@ export const findingsWording: WordingByCode = {
     sentence: `“${v.name}” turns by ${Math.round(Number(v.deg))}° at ${hertz(v.atHz)}, which no passive load does.`,
     remedy: 'Check the phase column and its unit, or load the impedance without phase.',
   }),
+  'finding.silent-way': (v, place) => ({
+    sentence: `${place.id} is never heard: at its loudest it stays ${decibels(v.belowDb)} below the mean level.`,
+    remedy: 'Look for a value in its crossover that is off by a decade, or for a part that shorts or cuts it off.',
+  }),
+  'finding.port-over-edge': (v, place) => ({
+    sentence: `${place.id} cuts ${millimetres(v.overM)} into a panel or past the cabinet's edge.`,
+    remedy: 'Move it inwards, or make it narrower.',
+  }),
   'finding.driver-over-edge': (v, place) => ({
     sentence: `${place.id} stands ${millimetres(v.overM)} over the edge of the front.`,
     remedy: 'Move it inwards, or make the front larger.',

@@ -6,6 +6,7 @@ import { parseQuantityNow } from '../../core/units/parseQuantityNow.ts';
 import type { UnitSystem } from '../../core/units/quantityKind.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import { useWorkbenchStore } from '../useWorkbenchStore.ts';
+import { bareUnit } from './bareUnit.ts';
 import { editorHint } from './editorHint.ts';
 import { FieldMessage } from './FieldMessage.tsx';
 import { placeInPage } from './placeInPage.ts';
@@ -70,7 +71,7 @@ export function QuantityEditor(props: QuantityEditorProps) {
       const found = store.getState().dispatch(clear());
       return found.length > 0 ? setProblems(found) : leave(how);
     }
-    const now = parseQuantityNow(text, kind, unit);
+    const now = parseQuantityNow(text, kind, bareUnit(text, kind, unit));
     accept(now === 'needs-expression' ? await parseQuantity(text, kind, unit) : now, how);
   };
   const onKeyDown = (event: React.KeyboardEvent) => {
@@ -86,7 +87,7 @@ export function QuantityEditor(props: QuantityEditorProps) {
       leave('keyboard');
     } else if (step) {
       event.preventDefault();
-      const now = parseQuantityNow(text, kind, unit);
+      const now = parseQuantityNow(text, kind, bareUnit(text, kind, unit));
       const from = now !== 'needs-expression' && now.ok ? now.value : value;
       if (from === null) return;
       if (!gesture.current) store.getState().beginGesture();

@@ -6,6 +6,9 @@ import type { Project } from '../../../src/core/document/schema.ts';
 // resistance and inductance it has there. Coil, motor and box are elements and controlled sources; their values are worked out
 // here from the data sheets. Pressure at the listening point is then p = jωρU e^(-jkr)/(2πr) times the core's baffle factor.
 
+/** ngspice wants a way for direct current from every node: so far above all else that nothing flows there, Pa·s/m³. */
+const AT_REST = 1e14;
+
 interface Complex {
   readonly re: number;
   readonly im: number;
@@ -59,6 +62,7 @@ function chamberLines(project: Project, rhoC2: number): string[] {
     return [
       `Cair${id} air${id} abs${id} ${cab}`,
       `Rabs${id} abs${id} 0 ${lossOhm}`,
+      `Rdc${id} air${id} 0 ${AT_REST}`,
       ...(leak === null ? [] : [`Rleak${id} air${id} 0 ${leak.q / (2 * Math.PI * leak.atHz * cab)}`]),
       ...ports.flatMap((port) => {
         if (port.shape.kind !== 'slot') return [];
@@ -104,6 +108,7 @@ function netlist(project: Project, hz: number): string {
         `Rm${inner} cone${part.id} m1${part.id} ${rms / sdM2 ** 2}`,
         `Lm${inner} m1${part.id} m2${part.id} ${mms / sdM2 ** 2}`,
         `Cm${inner} m2${part.id} 0 ${cms * sdM2 ** 2}`,
+        `Rdc${inner} m2${part.id} 0 ${AT_REST}`,
       );
     }
   }

@@ -3,7 +3,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 import type { Project } from '../../../src/core/document/schema.ts';
 
 /** Opens the app and waits for its first picture; console errors and requests elsewhere are gathered in the returned list. */
-export async function openApp(page: Page, hash = ''): Promise<string[]> {
+export async function openApp(page: Page, hash = '', address = './'): Promise<string[]> {
   const faults: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text());
@@ -13,7 +13,7 @@ export async function openApp(page: Page, hash = ''): Promise<string[]> {
     const url = new URL(request.url());
     if (url.protocol.startsWith('http') && url.hostname !== '127.0.0.1') faults.push(`asked ${url.hostname}`);
   });
-  await page.goto(`./${hash}`);
+  await page.goto(`${address}${hash}`);
   await settled(page);
   return faults;
 }
@@ -24,12 +24,16 @@ export async function settled(page: Page): Promise<void> {
   await expect(page.getByRole('spinbutton', { name: 'Outside width' })).toBeVisible();
 }
 
-/** The document as the app itself saves it as a file. */
-export async function savedProject(page: Page): Promise<Project> {
+/** The document as the app saves it as a file when asked to. */
+export async function savedBy(page: Page, ask: () => Promise<void>): Promise<Project> {
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await ask();
   return JSON.parse(readFileSync(await (await download).path(), 'utf8')) as Project;
 }
+
+/** The document as the app itself saves it as a file. */
+export const savedProject = (page: Page): Promise<Project> =>
+  savedBy(page, () => page.getByRole('button', { name: 'Save', exact: true }).click());
 
 export const field = (page: Page, name: string | RegExp): Locator => page.getByRole('spinbutton', { name });
 

@@ -203,6 +203,14 @@ describe('findings', () => {
     }
   });
 
+  it('see a driver that is never heard, and a port that cuts into a panel', () => {
+    expect(codes(withPart(room, 'C5', { farad: 5e-9 }))).toContain('finding.silent-way');
+    expect(codes(room)).not.toContain('finding.silent-way');
+    const lowered = room.enclosure.ports.map((p) => ({ ...p, yM: 0.02 }));
+    expect(codes({ ...room, enclosure: { ...room.enclosure, ports: lowered } })).toContain('finding.port-over-edge');
+    expect(codes(room)).not.toContain('finding.port-over-edge');
+  });
+
   it('say both numbers where a data sheet contradicts itself', () => {
     const drivers = room.drivers.map((d) => (d.id === 'woofer' ? { ...d, entered: { ...d.entered, qts: 0.6 } } : d));
     const finding = evaluated({ ...room, drivers }).findings.find((f) => f.place.id === 'woofer');

@@ -37,6 +37,13 @@ export const cabinetFit: Check = ({ project }) => {
   for (const port of enclosure.ports) {
     const leastM = port.shape.kind === 'round' ? port.shape.diameterM : port.shape.heightM;
     const roomM = enclosure.depthM - enclosure.panelM - CLEARANCE_SHARE * leastM;
+    const halfWidthM = (port.count * (port.shape.kind === 'round' ? port.shape.diameterM : port.shape.widthM)) / 2;
+    const overM = Math.max(
+      Math.abs(port.xM) + halfWidthM - (enclosure.widthM / 2 - enclosure.panelM),
+      leastM / 2 + enclosure.panelM - port.yM,
+      port.yM + leastM / 2 - (enclosure.heightM - enclosure.panelM),
+    );
+    if (overM > 1e-9) say('finding.port-over-edge', 'port', port.id, { overM });
     if (port.lengthM > roomM) say('finding.port-too-long', 'port', port.id, { lengthM: port.lengthM, roomM });
   }
   const spans = enclosure.chambers.flatMap((c) => (c.volume.kind === 'geometry' ? [{ id: c.id, ...c.volume }] : []));

@@ -6,8 +6,17 @@ import { excursion } from './excursion.ts';
 import { leastImpedance } from './leastImpedance.ts';
 import { partPower } from './partPower.ts';
 import { portSpeed } from './portSpeed.ts';
+import { silentWay } from './silentWay.ts';
 
-const checks: readonly Check[] = [leastImpedance, partPower, excursion, crossoverPolarity, portSpeed, cabinetFit];
+const checks: readonly Check[] = [
+  leastImpedance,
+  partPower,
+  excursion,
+  crossoverPolarity,
+  portSpeed,
+  silentWay,
+  cabinetFit,
+];
 const weight = { danger: 0, warning: 1, note: 2 };
 
 /** Every flaw the checks find, the gravest first; the order of the checks within one severity. */

@@ -1,5 +1,5 @@
 import type { Driver } from '../../../core/document/schema.ts';
-import { newWay } from '../../../core/document/start/newWay.ts';
+import { newWayInChamber } from '../../../core/document/start/newWayInChamber.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
 
@@ -12,13 +12,14 @@ export function AddWay({ done }: { readonly done: () => void }) {
     <section className="add-way" aria-label="Add a way">
       <p className="lane-soft">
         A new way begins with an invented driver of ordinary size, straight on the amplifier: enter your own driver's
-        numbers on its card, then give it a section of the crossover.
+        numbers on its card, then give it a section of the crossover. A mid comes with a small sealed chamber of its
+        own.
       </p>
       <div className="add-way-roles">
         {ROLES.map((role) => (
           <RefusingButton
             key={role}
-            command={() => newWay(store.getState().project, role)}
+            command={() => newWayInChamber(store.getState().project, role)}
             after={(before, now) => {
               const added = now.network.parts.find(
                 (part) => part.kind === 'speaker' && !before.network.parts.some((other) => other.id === part.id),
