@@ -75,7 +75,8 @@ export function QuantityEditor(props: QuantityEditorProps) {
     accept(now === 'needs-expression' ? await parseQuantity(text, kind, unit) : now, how);
   };
   const onKeyDown = (event: React.KeyboardEvent) => {
-    event.stopPropagation();
+    // The field around it has keys of its own; those of the page, such as saving, stay.
+    if (!(event.ctrlKey || event.metaKey)) event.stopPropagation();
     const step = stepKeysOf(event);
     if (event.key === 'Enter') {
       event.preventDefault();

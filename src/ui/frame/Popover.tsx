@@ -11,6 +11,7 @@ export function Popover({
   label,
   className = 'frame-button',
   mark,
+  labelled = false,
   children,
 }: {
   face: ReactNode;
@@ -19,6 +20,8 @@ export function Popover({
   className?: string;
   /** Sets `data-NAME` on the button, for what opens it from elsewhere. */
   mark?: string;
+  /** The label is the button's name too, since its face does not tell it from others of its kind. */
+  labelled?: boolean;
   children: (close: () => void) => ReactNode;
 }) {
   const id = useId();
@@ -49,7 +52,7 @@ export function Popover({
         aria-expanded={open}
         aria-controls={id}
         title={label}
-        aria-label={typeof face === 'string' ? undefined : label}
+        aria-label={typeof face === 'string' && !labelled ? undefined : label}
       >
         {face}
       </button>
@@ -59,6 +62,7 @@ export function Popover({
         className="popover"
         popover="auto"
         role="dialog"
+        tabIndex={open ? 0 : -1}
         aria-label={label}
         onToggle={(event) => setOpen(event.newState === 'open')}
       >

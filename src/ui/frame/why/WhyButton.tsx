@@ -11,7 +11,7 @@ type Explain = (input: WhyInput) => WhyNote | null;
 /** “why?” beside a derived number: opens a side note that follows the design while it is open. */
 export function WhyButton({ about, notes }: { about: string; notes: readonly Explain[] }) {
   return (
-    <Popover face="why?" label={`Why? ${about}`} className="why-button">
+    <Popover face="why?" label={`Why? ${about}`} className="why-button" labelled>
       {() => <Notes notes={notes} />}
     </Popover>
   );
