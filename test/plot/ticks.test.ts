@@ -12,7 +12,13 @@ test('frequency lines are labelled at 1, 2 and 5 and stand at every multiple', (
 });
 
 test('narrow decades keep the labels of the decades and of the ends only', () => {
-  expect(labels(frequencyTicks([20, 20000], 60))).toEqual(['20', '100', '1k', '10k', '20k']);
+  expect(labels(frequencyTicks([20, 20000], 95))).toEqual(['20', '100', '1k', '10k', '20k']);
+});
+
+test('a label that would touch that of an end is left out; its line stays', () => {
+  const ticks = frequencyTicks([20, 20000], 60);
+  expect(labels(ticks)).toEqual(['20', '100', '1k', '20k']);
+  expect(ticks.some((tick) => tick.hz === 10000)).toBe(true);
 });
 
 test('value lines take the roundest step that is not too many', () => {

@@ -1,6 +1,8 @@
 import { lazy, Suspense } from 'react';
 import { useWorkbench } from '../useWorkbench.ts';
 import { Popover } from './Popover.tsx';
+import { placeBelowAnswer } from './placeBelowAnswer.ts';
+import { placeBeside } from './placeBeside.ts';
 
 const CompareTable = lazy(() => import('./CompareTable.tsx'));
 
@@ -8,7 +10,11 @@ const CompareTable = lazy(() => import('./CompareTable.tsx'));
 export function CompareButton() {
   const kept = useWorkbench((s) => s.project.snapshots.length);
   return (
-    <Popover face={kept > 0 ? `Compare ${kept} kept` : 'Compare'} label="What differs from the kept states">
+    <Popover
+      face={kept > 0 ? `Compare ${kept} kept` : 'Compare'}
+      label="What differs from the kept states"
+      place={kept > 0 ? placeBelowAnswer : placeBeside}
+    >
       {(close) => (
         <Suspense fallback={<p className="frame-soft">One moment…</p>}>
           <CompareTable close={close} />

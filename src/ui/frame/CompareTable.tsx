@@ -4,10 +4,14 @@ import type { Project, Snapshot } from '../../core/document/schema.ts';
 import { fieldWords, lastField } from '../../core/messages/documentFields.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import './CompareTable.css';
+import { CompareResults } from './CompareResults.tsx';
 
 /** What differs between each kept state and the present one, with the way back to it. */
 export default function CompareTable({ close }: { close(): void }) {
   const project = useWorkbench((s) => s.project);
+  const ghosts = useWorkbench((s) => s.ghosts);
+  // What cannot be solved has no results of its own: the last good ones would pass for them.
+  const now = useWorkbench((s) => (s.problems.length === 0 ? s.evaluation?.keyFigures : undefined));
   if (project.snapshots.length === 0) {
     return (
       <p className="compare-empty">
@@ -18,9 +22,15 @@ export default function CompareTable({ close }: { close(): void }) {
   }
   return (
     <div className="compare">
-      {project.snapshots.map((kept) => (
-        <KeptState key={kept.id} kept={kept} project={project} close={close} />
-      ))}
+      {project.snapshots.map((kept) => {
+        const before = ghosts.find(({ id }) => id === kept.id)?.evaluation?.keyFigures;
+        return (
+          <div key={kept.id} className="compare-one">
+            <KeptState kept={kept} project={project} close={close} />
+            {before && now ? <CompareResults name={kept.name} before={before} now={now} /> : null}
+          </div>
+        );
+      })}
     </div>
   );
 }

@@ -17,7 +17,7 @@ export function KeyStrip() {
       {figures === null && <p className="frame-soft">Key figures appear here as soon as the design can be computed.</p>}
       <dl className="key-list">
         {items.map((item) => (
-          <div key={item.id} className="key-item" data-over={item.over ? '' : undefined}>
+          <div key={item.id} className="key-item" data-key={item.id} data-over={item.over ? '' : undefined}>
             <dt>{item.words}</dt>
             <dd data-testid={`key-${item.id}`}>
               {item.over && <span aria-hidden="true">! </span>}

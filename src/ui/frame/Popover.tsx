@@ -12,6 +12,7 @@ export function Popover({
   className = 'frame-button',
   mark,
   labelled = false,
+  place = placeBeside,
   children,
 }: {
   face: ReactNode;
@@ -22,6 +23,8 @@ export function Popover({
   mark?: string;
   /** The label is the button's name too, since its face does not tell it from others of its kind. */
   labelled?: boolean;
+  /** Puts the panel where it belongs; beside its button unless told otherwise. */
+  place?: (from: DOMRect, panel: HTMLElement) => void;
   children: (close: () => void) => ReactNode;
 }) {
   const id = useId();
@@ -31,16 +34,16 @@ export function Popover({
   useLayoutEffect(() => {
     const [from, to] = [button.current, panel.current];
     if (!open || !from || !to) return;
-    const place = (): void => placeBeside(from.getBoundingClientRect(), to);
-    place();
-    const sizes = new ResizeObserver(place);
+    const put = (): void => place(from.getBoundingClientRect(), to);
+    put();
+    const sizes = new ResizeObserver(put);
     sizes.observe(to);
-    window.addEventListener('resize', place);
+    window.addEventListener('resize', put);
     return () => {
       sizes.disconnect();
-      window.removeEventListener('resize', place);
+      window.removeEventListener('resize', put);
     };
-  }, [open]);
+  }, [open, place]);
   return (
     <>
       <button
@@ -64,10 +67,20 @@ export function Popover({
         role="dialog"
         tabIndex={open ? 0 : -1}
         aria-label={label}
-        onToggle={(event) => setOpen(event.newState === 'open')}
+        onToggle={(event) => {
+          // A panel inside this one tells of itself here too.
+          if (event.target === event.currentTarget) setOpen(event.newState === 'open');
+        }}
       >
-        {open && children(() => panel.current?.hidePopover())}
+        {open && children(() => hideOutermost(panel.current))}
       </div>
     </>
   );
+}
+
+/** What is done in a panel opened from another is done in both. */
+function hideOutermost(panel: HTMLElement | null): void {
+  const around = panel?.parentElement?.closest<HTMLElement>('[popover]');
+  if (around) hideOutermost(around);
+  else panel?.hidePopover();
 }

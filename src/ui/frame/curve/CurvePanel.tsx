@@ -6,6 +6,7 @@ import type { PendingCurve } from '../../../state/workbench.ts';
 import { frequencyText } from '../../plots/frequencyText.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import './CurvePanel.css';
+import { guessCurve } from './guessCurve.ts';
 import { QuantityInput } from './QuantityInput.tsx';
 
 const CHANNELS = ['left', 'right'] as const;
@@ -15,12 +16,15 @@ export default function CurvePanel({ pending }: { pending: PendingCurve }) {
   const project = useWorkbench((s) => s.project);
   const accept = useWorkbench((s) => s.acceptCurve);
   const dismiss = useWorkbench((s) => s.dismissCurve);
-  const [owner, setOwner] = useState(project.drivers[0] ? `driver ${project.drivers[0].id}` : 'left');
+  const [saidOwner, setOwner] = useState<string | null>(null);
   const [quantities, setQuantities] = useState<readonly (Curve['quantity'] | null)[]>([]);
   const [baffle, setBaffle] = useState<Curve['taken']['baffle']>('own');
   const [voltageV, setVoltage] = useState(2.83);
-  const [distanceM, setDistance] = useState(1);
+  const [saidDistanceM, setDistance] = useState<number | null>(null);
   const [blendHz, setBlend] = useState(defaultBlendHz);
+  const guess = guessCurve(pending.fileName, project.drivers);
+  const owner = saidOwner ?? guess.owner;
+  const distanceM = saidDistanceM ?? guess.distanceM ?? 1;
   const ofDriver = owner.startsWith('driver ');
   const chosen = pending.curves.map((curve, index) => {
     const said = quantities[index];
@@ -75,7 +79,14 @@ export default function CurvePanel({ pending }: { pending: PendingCurve }) {
             <option value="right">the whole speaker, right</option>
           </select>
         </label>
-        <QuantityInput label="measured at" kind="length" unit="m" value={distanceM} onValue={setDistance} />
+        <QuantityInput
+          key={guess.distanceM}
+          label="measured at"
+          kind="length"
+          unit="m"
+          value={distanceM}
+          onValue={setDistance}
+        />
         <QuantityInput label="with" kind="voltage" unit="V" value={voltageV} onValue={setVoltage} />
         <label className="curve-quantity">
           <span className="frame-soft">on</span>{' '}

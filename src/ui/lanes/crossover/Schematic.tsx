@@ -12,8 +12,8 @@ import './schematic.css';
 import { useAlike } from '../useAlike.ts';
 import { useWays } from '../useWays.ts';
 
-/** Height of the text in drawing units, where the drawing is small. */
-const TEXT_UNITS = 1.1;
+/** Where the drawing is small its text shrinks with it, so that the room kept for texts holds them; but not below this. */
+const LEAST_TEXT_PX = 11;
 
 const NOTHING: readonly never[] = [];
 
@@ -71,7 +71,7 @@ export function Schematic({
       style={{
         width: widthPx,
         height: view.heightPx,
-        fontSize: `min(1em, ${(view.unitPx * TEXT_UNITS).toFixed(1)}px)`,
+        fontSize: `min(1em, ${Math.max(LEAST_TEXT_PX, view.unitPx).toFixed(1)}px)`,
       }}
     >
       <svg className="schematic-drawing" width={widthPx} height={view.heightPx} aria-hidden="true">

@@ -6,6 +6,7 @@ import { wayColour } from '../wayColour.ts';
 import { ConeDrawing } from './ConeDrawing.tsx';
 import { LimitBar } from './LimitBar.tsx';
 import { type LimitBarPlan, limitBars } from './limitBars.ts';
+import { measuredWords } from './measuredWords.ts';
 import { readDriver } from './readDriver.ts';
 import { WayAir } from './WayAir.tsx';
 import './driver-card.css';
@@ -57,6 +58,7 @@ export function DriverCard({
         <p className="driver-card-about">{driver.description}</p>
         <p>{keyNumbers.join(' · ')}</p>
         <WayAir way={way} />
+        {driver.measured ? <p>{measuredWords(driver.measured, system)}</p> : null}
       </div>
       <button
         type="button"

@@ -13,10 +13,9 @@ import { partitions, sideChambers } from './sideChambers.ts';
 /** Below this height a chamber's outline holds one line of text only. */
 const TWO_LINES_PX = 40;
 
-/** In a chamber narrower than this the words stand behind it. */
-const NARROW_PX = 110;
-/** Where there is no room for words at all the driver's card still says them. */
-const LEAST_WORDS_PX = 66;
+/** From a chamber's inside to words beside it, and from there to the words. */
+const LEAD_PX = 12;
+const LEAD_GAP_PX = 4;
 
 /** The cabinet cut along its middle, front at the left: walls, chambers with their air in words, drivers, ports. */
 export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
@@ -76,14 +75,31 @@ export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
         const words = tuningWords(figure, system);
 
         const hollow = rect(chamber.backM + panelM, depthM - panelM, chamber.bottomM, chamber.topM);
-        const behind = box.width < NARROW_PX && hollow.width > box.width;
-        const [x, y] = [behind ? hollow.x + hollow.width / 2 : box.x + box.width * 0.6, box.y + box.height / 2];
-        if (Math.max(box.width, hollow.width) < LEAST_WORDS_PX) return null;
-        const two = words !== '' && box.height >= TWO_LINES_PX;
+        const insidePx = box.width * INSIDE_SHARE;
+        const besidePx = hollow.width - LEAD_PX - LEAD_GAP_PX;
+        const volume = figure ? figureText(figure.netM3, 'volume', system) : '–';
+        const needsPx = Math.max(volume.length * CHARACTER_PX, words.length * SMALL_CHARACTER_PX);
+        const beside = needsPx > insidePx && besidePx > insidePx;
+        const roomPx = beside ? besidePx : insidePx;
+        const x = beside ? hollow.x + LEAD_PX + LEAD_GAP_PX : box.x + box.width * 0.6;
+        const y = box.y + box.height / 2;
+        // Where there is no room for words at all the driver's card still says them.
+        if (volume.length * CHARACTER_PX > roomPx) return null;
+        const fits = words.length * SMALL_CHARACTER_PX <= roomPx;
+        const two = words !== '' && fits && box.height >= TWO_LINES_PX;
         return (
-          <g key={chamber.id} className="cabinet-words">
+          <g key={chamber.id} className="cabinet-words" data-beside={beside ? '' : undefined}>
+            {beside ? (
+              <>
+                <circle className="cabinet-words-from" cx={box.x + box.width - LEAD_PX / 2} cy={y} r={2} />
+                <path
+                  className="cabinet-words-lead"
+                  d={`M${box.x + box.width - LEAD_PX / 2},${y}H${hollow.x + LEAD_PX}`}
+                />
+              </>
+            ) : null}
             <text className="cabinet-volume" x={x} y={y} dy={two ? '-0.2em' : '0.35em'}>
-              {figure ? netWords(figureText(figure.netM3, 'volume', system), behind ? hollow.width : box.width) : '–'}
+              {figure ? netWords(volume, roomPx) : volume}
             </text>
             {two ? (
               <text className="cabinet-tuning" x={x} y={y} dy="1.1em">
@@ -99,6 +115,10 @@ export function SideView({ drawing }: { readonly drawing: CabinetDrawing }) {
 
 /** About the width of a character of the volume's bold type. */
 const CHARACTER_PX = 7.2;
+/** The same for the smaller line below it. */
+const SMALL_CHARACTER_PX = 5.6;
+/** Of a chamber's width what its words may take up: they stand behind the driver, up to the back wall. */
+const INSIDE_SHARE = 0.8;
 
 /** "24.6 L net", without the last word where it would run over the walls. */
 const netWords = (volume: string, roomPx: number): string =>

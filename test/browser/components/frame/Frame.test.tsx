@@ -52,6 +52,20 @@ test('keep, change, compare: the table says what differs, and the way back works
   await userEvent.click(screen.getByRole('button', { name: 'Compare 1 kept' }));
   const row = await screen.findByRole('row', { name: /^C1/ });
   expect(row.textContent).toContain('56 µF');
+  const { ghosts, evaluation } = store.getState();
+  const results = within(screen.getByRole('region', { name: /^Results: / }));
+  const ripples = [ghosts[0]?.evaluation, evaluation].map((one) => `±${one?.keyFigures.rippleDb?.toFixed(1)} dB`);
+  expect(ripples[0]).not.toBe(ripples[1]);
+  const shown = within(results.getByRole('row', { name: /^200 Hz to 10 kHz/ })).getAllByRole('cell');
+  expect(shown.map((cell) => cell.textContent)).toEqual(ripples);
+  expect(results.getAllByRole('rowheader').map((head) => head.textContent)).toEqual([
+    'mean level, 200 Hz to 2 kHz',
+    '−3 dB',
+    '200 Hz to 10 kHz',
+    'least impedance',
+    'greatest excursion, one way, peak',
+    'port air, peak',
+  ]);
   const before = demo.network.parts.find((part) => part.id === 'C1');
   await userEvent.click(screen.getByRole('button', { name: 'Go back to it' }));
   expect(store.getState().project.network.parts.find((part) => part.id === 'C1')).toEqual(before);
@@ -120,7 +134,7 @@ test('“why?” opens a note that follows the design', async () => {
   const store = testStore();
   show(store, <KeyStrip />);
   const item = screen.getByTestId(/^key-tuning/).closest('.key-item') as HTMLElement;
-  await userEvent.click(within(item).getByRole('button', { name: 'why?' }));
+  await userEvent.click(within(item).getByRole('button', { name: /^why\?/i }));
   const note = (await screen.findAllByTestId('why'))[0] as HTMLElement;
   expect(note.textContent).toContain('fB = (c / 2π)');
   const before = note.textContent;
@@ -152,6 +166,28 @@ test('new: a starting point is opened, and the former project is one undo away',
   expect(store.getState().project.name).toBe(demo.name);
 });
 
+test('what is begun in a panel within a panel closes both', async () => {
+  await page.viewport(390, 844);
+  const store = testStore();
+  const point = {
+    id: 'x',
+    title: 'Plain box',
+    about: 'One driver.',
+    load: async () => ({ ...demo, name: 'Plain box' }),
+  };
+  show(
+    store,
+    <PageServicesContext value={{ ...NO_SERVICES, startingPoints: [point] }}>
+      <Header />
+    </PageServicesContext>,
+  );
+  await userEvent.click(screen.getByRole('button', { name: 'More' }));
+  await userEvent.click(await screen.findByRole('button', { name: 'New' }));
+  await userEvent.click(await screen.findByRole('button', { name: /Plain box/ }));
+  await waitFor(() => expect(store.getState().project.name).toBe('Plain box'));
+  await waitFor(() => expect(document.querySelectorAll(':popover-open')).toHaveLength(0));
+});
+
 test('measured columns ask what they are and then lie over the prediction', async () => {
   await wide();
   const store = testStore();
@@ -160,10 +196,27 @@ test('measured columns ask what they are and then lie over the prediction', asyn
   store.getState().openText(`Hz;dB\n${lines.join('\n')}`, 'channel-a.txt');
   const panel = await screen.findByTestId('curve-panel', {}, { timeout: 3000 });
   expect(panel.textContent).toContain('40 points');
-  await userEvent.selectOptions(screen.getByTestId('curve-owner'), 'left');
+  expect(screen.getByTestId('curve-owner')).toHaveProperty('value', 'left');
   await userEvent.click(within(panel).getByRole('button', { name: 'Take it in' }));
   expect(store.getState().project.curves[0]?.belongsTo).toEqual({ kind: 'speaker', channel: 'left' });
   await waitFor(() => expect(screen.queryByTestId('curve-panel')).toBeNull());
+});
+
+test('a file name says whose the curve is and from how far; the person may say otherwise', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <Notices />);
+  const lines = Array.from({ length: 40 }, (_, index) => `${20 * 1.19 ** index};${85 + (index % 3)}`);
+  store.getState().openText(`Hz;dB\n${lines.join('\n')}`, 'right_40cm.txt');
+  const panel = await screen.findByTestId('curve-panel', {}, { timeout: 3000 });
+  expect(screen.getByTestId('curve-owner')).toHaveProperty('value', 'right');
+  expect(within(panel).getByLabelText(/measured at/)).toHaveProperty('value', '0.4');
+  const mid = demo.drivers.find(({ role }) => role === 'mid');
+  await userEvent.selectOptions(screen.getByTestId('curve-owner'), `driver ${mid?.id}`);
+  await userEvent.click(within(panel).getByRole('button', { name: 'Take it in' }));
+  const [curve] = store.getState().project.curves;
+  expect(curve?.belongsTo).toEqual({ kind: 'driver', driverId: mid?.id });
+  expect(curve?.taken.distanceM).toBe(0.4);
 });
 
 test('a panel that throws is kept to itself and can be tried again', async () => {
