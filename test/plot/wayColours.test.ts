@@ -11,14 +11,12 @@ const VISIONS: Readonly<Record<string, readonly number[]>> = {
   tritan: [1.255528, -0.076749, -0.178779, -0.078411, 0.930809, 0.147602, 0.004733, 0.691367, 0.3039],
 };
 const css = readFileSync(new URL('../../src/ui/theme.css', import.meta.url), 'utf8');
-const themes = {
-  light: css.slice(css.indexOf(':root {'), css.indexOf('@media')),
-  'dark by preference': css.slice(css.indexOf('prefers-color-scheme'), css.indexOf(':root[data-theme')),
-  'dark by choice': css.slice(css.indexOf(':root[data-theme="dark"]'), css.indexOf(':root[data-large]')),
-};
+const themes = { light: 0, dark: 1 } as const;
+type Theme = (typeof themes)[keyof typeof themes];
 type Rgb = readonly [number, number, number];
-const linear = (theme: string, name: string): Rgb => {
-  const hex = new RegExp(`${name}: #([0-9a-f]{6})`).exec(theme)?.[1];
+const linear = (theme: Theme, name: string): Rgb => {
+  const pair = new RegExp(`${name}: light-dark\\(#([0-9a-f]{6}), #([0-9a-f]{6})\\)`).exec(css);
+  const hex = pair?.[1 + theme];
   if (hex === undefined) throw new Error(`${name} is not in the theme.`);
   const channel = (at: number) => {
     const part = Number.parseInt(hex.slice(at, at + 2), 16) / 255;

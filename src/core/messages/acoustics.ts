@@ -80,11 +80,11 @@ export const acousticsWording: WordingByCode = {
     remedy: 'Use a wider port, more of them, a smaller chamber or a lower tuning.',
   }),
   'acoustics.qtc-not-above-qts': (v) => ({
-    sentence: `A sealed box raises the Q of a driver: with Qts = ${shown(undefined, v.qts)} a Qtc of ${shown(undefined, v.qtc)} is out of reach.`,
+    sentence: `A sealed chamber raises the Q of a driver: with Qts = ${shown(undefined, v.qts)} a Qtc of ${shown(undefined, v.qtc)} is out of reach.`,
     remedy: `Ask for a Qtc above ${shown(undefined, v.qts)}, or take a driver with a lower Qts.`,
   }),
   'acoustics.no-flat-vented': (v) => ({
     sentence: `Qts = ${shown(undefined, v.qts)} has no flat vented alignment with QL = ${shown(undefined, v.ql)}: it works from ${shown(undefined, v.least)} to ${shown(undefined, v.most)}.`,
-    remedy: 'Choose a sealed box, or a driver whose Qts lies in that range.',
+    remedy: 'Choose a sealed chamber, or a driver whose Qts lies in that range.',
   }),
 };

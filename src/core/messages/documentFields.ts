@@ -42,7 +42,7 @@ export const documentFields: Readonly<Record<string, FieldWords>> = {
   mmsKg: in_('moving mass Mms', 'g', 1e3),
   cmsMPerN: in_('compliance Cms', 'mm/N', 1e3),
   rmsKgPerS: in_('mechanical resistance Rms', 'kg/s'),
-  xmaxM: mm('excursion limit Xmax'),
+  xmaxM: mm('linear excursion Xmax'),
   ratedPowerW: in_('rated power', 'W'),
   sensitivityDb2V83: in_('sensitivity', 'dB'),
   nominalOhm: in_('nominal impedance', 'Ω'),

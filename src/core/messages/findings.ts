@@ -5,7 +5,8 @@ import { decibels, hertz, metresPerSecond, millimetres, ohms, watts } from './sh
 export const findingsWording: WordingByCode = {
   'finding.least-impedance': (v) => ({
     sentence: `Impedance falls to ${ohms(v.ohm)} at ${hertz(v.atHz)}; the amplifier is rated for no less than ${ohms(v.ratedOhm)}.`,
-    remedy: 'Raise a series resistance or a shunt capacitor’s series resistor there, or state another amplifier.',
+    remedy:
+      'Put more resistance in its way, for example a resistor in series with the driver that dips there or with the shunt capacitor, or state another amplifier.',
   }),
   'finding.resistor-power': (v, place) => ({
     sentence: `${place.id} would turn ${watts(v.powerW)} into heat from a sine of ${hertz(v.atHz)} at this drive; it is rated ${watts(v.ratedW)}.`,
@@ -17,15 +18,16 @@ export const findingsWording: WordingByCode = {
     remedy: 'Lower the drive, or let the crossover cut earlier.',
   }),
   'finding.excursion': (v, place) => ({
-    sentence: `${place.id} passes its linear travel from ${hertz(v.lowHz)} to ${hertz(v.highHz)}: ${millimetres(v.peakM)} of ${millimetres(v.limitM)} one way, worst at ${hertz(v.atHz)}.`,
-    remedy: 'Lower the drive, tune the box lower or make it smaller, or put an active high-pass before the amplifier.',
+    sentence: `${place.id} passes its linear excursion from ${hertz(v.lowHz)} to ${hertz(v.highHz)}: ${millimetres(v.peakM)} of ${millimetres(v.limitM)} one way, peak, worst at ${hertz(v.atHz)}.`,
+    remedy:
+      'Lower the drive, tune the chamber lower or make it smaller, or put an active high-pass before the amplifier.',
   }),
   'finding.port-loud': (v, place) => ({
-    sentence: `Air in ${place.id} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; above about 17 m/s a port is likely heard (from memory, no agreed limit).`,
+    sentence: `Air in ${place.id} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; above about ${metresPerSecond(v.guideMPerS)} a port is likely heard (a guide value, not a limit; from memory).`,
     remedy: 'Give the port more area, which also asks for more length, or lower the drive.',
   }),
   'finding.port-careful': (v, place) => ({
-    sentence: `Air in ${place.id} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; straight edges are often heard from about 10 m/s (from memory, no agreed limit).`,
+    sentence: `Air in ${place.id} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; straight edges are often heard from about ${metresPerSecond(v.guideMPerS)} (a guide value, not a limit; from memory).`,
     remedy: 'Round the ends of the port, or give it more area.',
   }),
   'finding.crossover-polarity': (v) => ({
@@ -33,7 +35,7 @@ export const findingsWording: WordingByCode = {
     remedy: `Reverse ${v.second} and look at the sum; if it is no better, move a crossover frequency or slope.`,
   }),
   'finding.curve-begins-late': (v) => ({
-    sentence: `“${v.name}” begins at ${hertz(v.fromHz)} but should rule from ${hertz(v.neededHz)}: between them its first value is held.`,
+    sentence: `“${v.name}” begins at ${hertz(v.fromHz)} but is to be used from ${hertz(v.neededHz)}: between them its first value is held.`,
     remedy: 'Raise the blend frequency, or use a curve that reaches lower.',
   }),
   'finding.curve-ends-early': (v) => ({

@@ -93,7 +93,9 @@ export const measuredWording: WordingByCode = {
     ),
   'measured.phase-unit-guessed': (v) =>
     wording(
-      `The header does not give the unit of the phase; it was taken as ${v.unit}.`,
+      v.unit === 'radians'
+        ? 'The header does not give the unit of the phase; no value passes half a turn in radians (±3.14), so all were read as radians and turned into degrees.'
+        : 'The header does not give the unit of the phase; some values pass half a turn in radians (±3.14), so all were read as degrees.',
       'Write deg or rad into the header if this is wrong.',
     ),
   'measured.columns-left-out': (v) =>

@@ -17,12 +17,18 @@ export function KeyStrip() {
       {figures === null && <p className="frame-soft">Key figures appear here as soon as the design can be computed.</p>}
       <dl className="key-list">
         {items.map((item) => (
-          <div key={item.id} className="key-item" data-key={item.id} data-over={item.over ? '' : undefined}>
+          <div
+            key={item.id}
+            title={item.about}
+            className="key-item"
+            data-key={item.id}
+            data-over={item.over ? '' : undefined}
+          >
             <dt>{item.words}</dt>
             <dd data-testid={`key-${item.id}`}>
               {item.over && <span aria-hidden="true">! </span>}
               {item.value}
-              {item.over && <span className="unseen"> (passes its limit)</span>}
+              {item.over && <span className="unseen"> ({item.over})</span>}
             </dd>
             {item.why.length > 0 && (
               <dd className="key-why">

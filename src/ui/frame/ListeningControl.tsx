@@ -1,17 +1,17 @@
 import type { Listening } from '../../core/document/schema.ts';
 import { QuantityField } from '../fields/index.ts';
+import { radiationWords } from '../radiationWords.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import { Popover } from './Popover.tsx';
 import './ListeningControl.css';
 
-const RADIATION: readonly { readonly id: Listening['radiation']; readonly name: string; readonly about: string }[] = [
+const RADIATION: readonly { readonly id: Listening['radiation']; readonly about: string }[] = [
   {
     id: 'baffle-step',
-    name: 'on its own baffle',
     about: 'with the baffle step: half space at high, full space at low frequencies',
   },
-  { id: 'half-space', name: 'half space', about: 'as in an endless wall' },
-  { id: 'full-space', name: 'full space', about: 'as without any baffle: 6 dB less at every frequency' },
+  { id: 'half-space', about: 'as in an endless wall' },
+  { id: 'full-space', about: 'as without any baffle: 6 dB less at every frequency' },
 ];
 
 /** Where the listener sits and what surrounds the speaker: angles at hand, the rest in a small panel. */
@@ -19,7 +19,6 @@ export function ListeningControl() {
   const listening = useWorkbench((s) => s.project.listening);
   const dispatch = useWorkbench((s) => s.dispatch);
   const set = (changes: Partial<Listening>) => ({ type: 'set-listening', changes }) as const;
-  const radiation = RADIATION.find((choice) => choice.id === listening.radiation);
   return (
     <fieldset className="listening" aria-label="Listening place">
       <span className="frame-soft">heard at</span>
@@ -41,7 +40,7 @@ export function ListeningControl() {
         greatest={180}
         command={(horizontalDeg) => set({ horizontalDeg })}
       />
-      <span className="frame-soft">aside</span>
+      <span className="frame-soft">to the side</span>
       <QuantityField
         label="Vertical listening angle, positive upwards"
         kind="angle"
@@ -51,7 +50,11 @@ export function ListeningControl() {
         command={(verticalDeg) => set({ verticalDeg })}
       />
       <span className="frame-soft">up</span>
-      <Popover label="Height, stand and surroundings" face={radiation?.name ?? 'surroundings'} className="frame-button">
+      <Popover
+        label="Height, stand and surroundings"
+        face={radiationWords[listening.radiation]}
+        className="frame-button"
+      >
         {() => (
           <div className="listening-panel">
             <dl className="listening-fields">
@@ -89,7 +92,7 @@ export function ListeningControl() {
                     onChange={() => dispatch(set({ radiation: choice.id }))}
                   />
                   <span>
-                    {choice.name} <span className="frame-soft">{choice.about}</span>
+                    {radiationWords[choice.id]} <span className="frame-soft">{choice.about}</span>
                   </span>
                 </label>
               ))}

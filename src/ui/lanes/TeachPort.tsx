@@ -78,13 +78,18 @@ function Lesson({ port }: { readonly port: Port }) {
             there.
           </li>
           <li>
-            <b>Travel.</b> The same dip stands in the excursion. Below it nothing holds the cone back.
+            <b>Excursion.</b> How far the cone moves, one way, peak: the same dip stands there. Below it the air in the
+            box no longer holds the cone back.
           </li>
           <li>
             <b>Impedance.</b> Two peaks, and the low place between them lies at the tuning.
           </li>
           <li>
             <b>Sum.</b> Tuned too high it swells and then drops; too low and the bass fades early.
+          </li>
+          <li>
+            <b>Caution.</b> With a real speaker keep the level low: below the tuning the cone runs out of excursion
+            quickly, and hearing does not grow back.
           </li>
         </ul>
       </div>

@@ -1,6 +1,6 @@
 import type { Check } from './context.ts';
 
-/** A cone that passes its linear travel (one way, peak) at the set drive, with the band in which it does. */
+/** A cone that passes its linear excursion (one way, peak) at the set drive, with the band in which it does. */
 export const excursion: Check = ({ figures, simulation }) =>
   figures.excursions.flatMap(({ partId, peakM, atHz, limitM }) => {
     if (limitM === null || peakM <= limitM) return [];

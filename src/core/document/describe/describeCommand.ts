@@ -1,3 +1,4 @@
+import { partKindWords } from '../../messages/partKindWords.ts';
 import type { Command } from '../command.ts';
 import type { Project } from '../schema.ts';
 import { describeChanges } from './describeChanges.ts';
@@ -54,11 +55,11 @@ export function describeCommand(command: Command, project: Project): string {
       return describeChanges(command.partId, part(command.partId), command.changes, mainFields);
     }
     case 'swap-part':
-      return `${command.partId} swapped for ${command.part.kind}${mainValue(command.part)}`;
+      return `${command.partId} swapped for ${partKindWords(command.part.kind)}${mainValue(command.part)}`;
     case 'insert-in-series':
-      return `${command.part.kind}${mainValue(command.part)} in series with ${command.partId}`;
+      return `${partKindWords(command.part.kind)}${mainValue(command.part)} in series with ${command.partId}`;
     case 'add-across':
-      return `${command.part.kind}${mainValue(command.part)} across ${command.nodes.join(' and ')}`;
+      return `${partKindWords(command.part.kind)}${mainValue(command.part)} across ${command.nodes.join(' and ')}`;
     case 'move-end':
       return `${command.partId} moved to ${command.to}`;
     case 'remove-part':

@@ -1,5 +1,12 @@
+import { partKindWords } from '../partKindWords.ts';
 import type { WordingByCode } from '../problem.ts';
 import { placeWords } from './subject.ts';
+
+/** "a link", "an amplifier" */
+const aPart = (kind: unknown): string => {
+  const words = partKindWords(kind);
+  return `${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words}`;
+};
 
 /** Sentences of edits that cannot be carried out. */
 export const editWording: WordingByCode = {
@@ -40,7 +47,7 @@ export const editWording: WordingByCode = {
     remedy: 'Choose one of the kept states.',
   }),
   'document.no-such-value': (values, place) => ({
-    sentence: `${place.id} is a ${values.kind} and has no value “${values.field}”.`,
+    sentence: `${place.id} is ${aPart(values.kind)} and has no value “${values.field}”.`,
     remedy: 'Set one of its own values, or swap the part for another kind.',
   }),
   'document.keeps-kind': (_, place) => ({
@@ -83,7 +90,7 @@ export const editWording: WordingByCode = {
     remedy: 'Choose another name.',
   }),
   'document.bad-part-name': (values, place) => ({
-    sentence: `“${values.to}” cannot be the name of ${place.id}, a ${values.kind}.`,
+    sentence: `“${values.to}” cannot be the name of ${place.id}, ${aPart(values.kind)}.`,
     remedy: `Begin with ${values.prefix}, then letters, digits, _ . or -, without spaces: circuit text reads the kind from it.`,
   }),
   'document.section-node': (values) => ({
@@ -92,7 +99,7 @@ export const editWording: WordingByCode = {
   }),
   'document.section-part': (values) => ({
     sentence: `A section cannot contain ${values.kind === 'speaker' ? 'a speaker' : 'an amplifier'}.`,
-    remedy: 'Use resistors, capacitors, inductors and jumpers.',
+    remedy: 'Use resistors, capacitors, inductors and links.',
   }),
   'document.last-way': (_, place) => ({
     sentence: `${place.id} is the only speaker; a project keeps at least one.`,

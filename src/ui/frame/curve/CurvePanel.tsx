@@ -98,15 +98,7 @@ export default function CurvePanel({ pending }: { pending: PendingCurve }) {
             <option value="infinite">an infinite baffle</option>
           </select>
         </label>
-        {ofDriver && (
-          <QuantityInput
-            label="rules above, the box model below"
-            kind="frequency"
-            unit="Hz"
-            value={blendHz}
-            onValue={setBlend}
-          />
-        )}
+        {ofDriver && <QuantityInput label="used above" kind="frequency" unit="Hz" value={blendHz} onValue={setBlend} />}
       </div>
       {pending.notes.length > 0 && (
         <ul className="curve-notes frame-soft">

@@ -30,7 +30,7 @@ export function whyLeastImpedance({ evaluation, project }: WhyInput): WhyNote | 
     ],
     result: { symbol: '|Z|', meaning: 'least impedance', value: figure(least.ohm, 'resistance') },
     holds:
-      'The whole circuit is solved at every frequency: parts, coils, cones, box and ports. Cable and amplifier resistance are not ' +
+      'The whole circuit is solved at every frequency: parts, coils, cones, chambers and ports. Cable and amplifier resistance are not ' +
       'counted in. A speaker’s own rating may be stated so that the least is at least 80 % of it.',
     source: 'Ohm’s law; the 80 % rule: IEC 60268-5 (from memory)',
   };

@@ -14,7 +14,7 @@ export function whyPortLength({ evaluation, project, units }: WhyInput, portId: 
     formula: alone ? 'L = c² · S / (4π² · fB² · V) − ΔL' : 'Σ(S / Lₑ) = 4π² · fB² · V / c²,  L = Lₑ − ΔL',
     lines: [
       { symbol: 'c', meaning: 'speed of sound', value: figure(model.air.soundSpeedMPerS, 'speed', units, 4) },
-      { symbol: 'S', meaning: 'section of the port', value: figure(port.areaM2, 'area', units) },
+      { symbol: 'S', meaning: 'cross-section of the port', value: figure(port.areaM2, 'area', units) },
       { symbol: 'fB', meaning: 'tuning', value: figure(tuningHz, 'frequency') },
       { symbol: 'V', meaning: 'apparent volume of air', value: figure(chamber.volumeM3, 'volume', units) },
       {

@@ -1,6 +1,6 @@
 import { figure, type WhyInput, type WhyNote } from './whyNote.ts';
 
-/** Why a sealed chamber damps its driver as it does: the box stiffens the spring and raises every quality factor alike. */
+/** Why a sealed chamber damps its driver as it does: its air stiffens the spring and raises every quality factor alike. */
 export function whyQtc({ evaluation, units }: WhyInput, chamberId: string): WhyNote | null {
   const { model, keyFigures } = evaluation;
   const chamber = model.chambers.find((candidate) => candidate.id === chamberId);
@@ -24,11 +24,11 @@ export function whyQtc({ evaluation, units }: WhyInput, chamberId: string): WhyN
         value: figure(vasM3, 'volume', units),
       },
       { symbol: 'V', meaning: 'apparent volume of air', value: figure(chamber.volumeM3, 'volume', units) },
-      { symbol: 'fc', meaning: 'resonance in the box', value: figure(sealed.fcHz, 'frequency') },
+      { symbol: 'fc', meaning: 'resonance in the chamber', value: figure(sealed.fcHz, 'frequency') },
     ],
-    result: { symbol: 'Qtc', meaning: 'total quality factor in the box', value: sealed.qtc.toFixed(2) },
+    result: { symbol: 'Qtc', meaning: 'total quality factor in the chamber', value: sealed.qtc.toFixed(2) },
     holds:
-      'Holds for a box without leaks at low frequencies, driven by an amplifier without resistance. 0.707 is flattest, 0.5 ' +
+      'Holds for a chamber without leaks at low frequencies, driven by an amplifier without resistance. 0.707 is flattest, 0.5 ' +
       'settles without overshoot, above 1 the bass rises before it falls.',
     source: 'R. H. Small, “Closed-Box Loudspeaker Systems”, J. Audio Eng. Soc. 20 (1972) (from memory)',
   };

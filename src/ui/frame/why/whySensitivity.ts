@@ -11,7 +11,7 @@ export function whySensitivity({ evaluation, project, units }: WhyInput): WhyNot
   const heard = meanLevelDbSpl === null ? 'not defined' : decibels(meanLevelDbSpl);
   return {
     title: 'Why this sensitivity?',
-    formula: 'L = mean of 20 · lg(p / 20 µPa) from 200 Hz to 2 kHz, at 1 m for 2.83 V',
+    formula: 'L = mean of 20 · log10(p / 20 µPa) from 200 Hz to 2 kHz, at 1 m for 2.83 V, in the set radiation view',
     lines: [
       { symbol: 'U', meaning: 'drive now', value: `${figure(driveV, 'voltage')}: ${signed(driveDb)} re 2.83 V` },
       {

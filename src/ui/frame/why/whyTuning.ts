@@ -14,7 +14,11 @@ export function whyTuning({ evaluation, units }: WhyInput, chamberId: string): W
       { symbol: 'c', meaning: 'speed of sound', value: figure(model.air.soundSpeedMPerS, 'speed', units, 4) },
       { symbol: 'V', meaning: 'apparent volume of air', value: figure(chamber.volumeM3, 'volume', units) },
       ...ports.flatMap((port) => [
-        { symbol: 'S', meaning: `section of port ${port.id}, all together`, value: figure(port.areaM2, 'area', units) },
+        {
+          symbol: 'S',
+          meaning: `cross-section of port ${port.id}, all together`,
+          value: figure(port.areaM2, 'area', units),
+        },
         {
           symbol: 'Lₑ',
           meaning: 'its length with end corrections',
@@ -24,7 +28,7 @@ export function whyTuning({ evaluation, units }: WhyInput, chamberId: string): W
     ],
     result: { symbol: 'fB', meaning: 'tuning', value: figure(tuningHz, 'frequency') },
     holds:
-      'Holds while the box and the port are small against the wavelength, without losses. The dip between the two impedance ' +
+      'Holds while the chamber and the port are small against the wavelength, without losses. The dip between the two impedance ' +
       'peaks lies close to it; leaks, filling and coils in series move it; a large crossover coil by ten per cent or so.',
     source: 'L. L. Beranek, Acoustics, 1954, section 5.4 (Helmholtz resonator; from memory)',
   };

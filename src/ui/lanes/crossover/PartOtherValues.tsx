@@ -83,7 +83,10 @@ function KindValues({ part, set }: { readonly part: Part; readonly set: (changes
               command={(dcrOhm) => set({ dcrOhm })}
             />
           </FieldRow>
-          <FieldRow name="core tan δ">
+          <FieldRow
+            name="core tan δ"
+            about="Core loss tangent: the share of the coil’s reactance that its core turns into heat, as a resistance in series"
+          >
             <QuantityField
               label={`Core loss tangent of ${part.id}`}
               kind="plain"

@@ -19,6 +19,7 @@ export function SemiInductance({
   return (
     <>
       <FieldRow
+        about="Eddy currents in the iron make the coil’s impedance rise more slowly than an inductance would: by K (jω)^n"
         name={
           <>
             <b>K</b> semi-inductance

@@ -61,14 +61,14 @@ export const DRIVER_FIELDS: readonly DriverField[] = [
   {
     key: 'sensitivityDb2V83',
     symbol: 'SPL',
-    words: 'sensitivity, 2.83 V at 1 m',
+    words: 'sensitivity, dB re 20 µPa, 2.83 V, 1 m, half space',
     kind: 'level',
     derived: (d) => d.derived.sensitivityDb2V83,
   },
   {
     key: 'xmaxM',
     symbol: 'Xmax',
-    words: 'linear travel, one way',
+    words: 'linear excursion, one way',
     kind: 'length',
     stepping: { by: 'linear', step: 1e-4 },
   },

@@ -84,19 +84,29 @@ export function ChamberPanel({ chamber }: { readonly chamber: Chamber }) {
           </FieldRow>
         </div>
         <div>
-          <FieldRow name="filling gains">
+          <FieldRow
+            name="filling makes it act larger by"
+            about="A factor on the net volume: fibre keeps the air at an even temperature, so that it gives way more easily"
+          >
             <QuantityField
               label={`Gain of the filling in ${chamber.name}`}
               kind="plain"
               value={chamber.fillGain}
               least={0.5}
-              note="1 empty, about 1.35 at most"
+              note="1 empty, about 1.35 at most (theory, from memory)"
               command={(fillGain) => set({ fillGain })}
             />
           </FieldRow>
-          <LossFields name="leak QL" of={chamber.name} loss={chamber.leak} command={(leak) => set({ leak })} />
+          <LossFields
+            name="leak QL"
+            about="Quality factor of the air that leaks out at joints and seals: the smaller, the more it loses"
+            of={chamber.name}
+            loss={chamber.leak}
+            command={(leak) => set({ leak })}
+          />
           <LossFields
             name="absorption QA"
+            about="Quality factor of what filling and lining absorb: the smaller, the more they take"
             of={chamber.name}
             loss={chamber.absorption}
             command={(absorption) => set({ absorption })}

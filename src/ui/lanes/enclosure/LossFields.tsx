@@ -10,11 +10,14 @@ interface Loss {
 /** A loss as its Q and the frequency at which that holds; an emptied Q takes the loss away. */
 export function LossFields({
   name,
+  about,
   of,
   loss,
   command,
 }: {
   readonly name: string;
+  /** What the loss is, in plain words. */
+  readonly about: string;
   /** Whose loss it is, for the accessible name. */
   readonly of: string;
   readonly loss: Loss | null;
@@ -22,7 +25,7 @@ export function LossFields({
 }) {
   const atHz = loss?.atHz ?? 40;
   return (
-    <FieldRow name={name}>
+    <FieldRow name={name} about={about}>
       <span>
         <QuantityField
           label={`${name} of ${of}`}

@@ -91,7 +91,13 @@ export function PortPanel({ port }: { readonly port: Port }) {
             choices={ENDS}
             command={(outerEnd) => set({ outerEnd: outerEnd as Port['outerEnd'] })}
           />
-          <LossFields name="loss QP" of={`port ${port.id}`} loss={port.loss} command={(loss) => set({ loss })} />
+          <LossFields
+            name="loss QP"
+            about="Quality factor of the friction in the port: the smaller, the more it loses"
+            of={`port ${port.id}`}
+            loss={port.loss}
+            command={(loss) => set({ loss })}
+          />
           <ChoiceField
             name="opens to"
             label={`Face of port ${port.id}`}

@@ -41,7 +41,7 @@ export const phaseView: PlotView = {
       ({ sum: total, frequenciesHz: atHz, referenceDelayS: delayS }) => [
         { values: wrappedPhaseDeg(total, atHz, delayS) },
       ],
-      360,
+      'angle',
     );
     const values = wrappedPhaseDeg(sum, frequenciesHz, referenceDelayS);
     const total: PictureCurve = {

@@ -1,13 +1,20 @@
+import { PORT_SPEED_CAREFUL_M_PER_S, PORT_SPEED_LOUD_M_PER_S } from '../../../core/design/findings/portSpeed.ts';
 import { fromZeroRange } from '../../../plot/index.ts';
 import type { PictureCurve, PictureLine } from '../picture.ts';
 import type { PlotView } from '../view.ts';
 import { keptCurves } from './keptCurves.ts';
 import { greatestOf, portLook, short } from './viewCurves.ts';
 
-/** Peak speeds in a port to keep in mind. Common practice, no source. */
+const guide = (value: number, colour: string): PictureLine => ({
+  id: `guide:${value}`,
+  value,
+  label: `guide ${value} m/s (from memory, not a limit)`,
+  kind: 'guide',
+  colour,
+});
 const GUIDES: readonly PictureLine[] = [
-  { id: 'guide:10', value: 10, label: '10 m/s: aim for less (common practice)', kind: 'guide', colour: '--caution' },
-  { id: 'guide:17', value: 17, label: '17 m/s: usual ceiling (common practice)', kind: 'guide', colour: '--danger' },
+  guide(PORT_SPEED_CAREFUL_M_PER_S, '--caution'),
+  guide(PORT_SPEED_LOUD_M_PER_S, '--danger'),
 ];
 const peak = (rms: Float64Array): Float64Array => rms.map((value) => value * Math.SQRT2);
 
@@ -43,14 +50,14 @@ export const portAirView: PlotView = {
       })),
     );
     const greatest = greatestOf(moving) ?? 0;
-    const shown = GUIDES.filter((guide) => guide.value <= 3 * greatest);
-    const far = shown.length === 0 ? ' (10 and 17 m/s: above)' : '';
+    const shown = GUIDES.filter(({ value }) => value <= 3 * greatest);
+    const far = shown.length === 0 ? ` (guides ${GUIDES.map(({ value }) => value).join(' and ')} m/s: above)` : '';
     return {
       left: {
         title: `port air for ${short(project.chain.driveV)} V, peak, m/s${far}`,
         unit: ' m/s',
         decimals: 2,
-        range: fromZeroRange(Math.max(greatest, ...shown.map((guide) => guide.value))),
+        range: fromZeroRange(Math.max(greatest, ...shown.map(({ value }) => value))),
       },
       right: null,
       curves: [...kept, ...moving],

@@ -17,7 +17,7 @@ export const responseView: PlotView = {
     const { project, evaluation } = input;
     if (!evaluation || evaluation.simulation.speakers.length === 0) return null;
     const { frequenciesHz, speakers, ports, sum } = evaluation.simulation;
-    const kept = keptCurves(input, (simulation) => [{ values: levelsDbSpl(simulation.sum) }]);
+    const kept = keptCurves(input, (simulation) => [{ values: levelsDbSpl(simulation.sum) }], 'level');
     const fromPorts: PictureCurve[] = ports.map((port) => ({
       id: `port:${port.id}`,
       ...portLook(project, port.id),

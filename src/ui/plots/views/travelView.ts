@@ -8,11 +8,11 @@ const millimetres = (metres: Float64Array): Float64Array => metres.map((value) =
 /** A limit further above the curves than this would press them flat; it is then told in words. */
 const IN_SIGHT = 4;
 
-/** What moves: how far each cone travels, one way, peak, with its linear limit. */
+/** What moves: how far each cone moves, one way, peak, with its linear limit. */
 export const travelView: PlotView = {
   id: 'travel',
   question: 'motion',
-  button: 'cone travel',
+  button: 'excursion',
   label: 'Excursion of each cone over frequency, one way, peak, with its limit',
   empty: 'No cone moves yet.',
   picture(input) {

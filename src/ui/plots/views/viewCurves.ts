@@ -3,6 +3,7 @@ import { formatQuantity, quantityText } from '../../../core/units/formatQuantity
 import type { UnitSystem } from '../../../core/units/quantityKind.ts';
 import { type LineStyle, wayStyle } from '../../../plot/index.ts';
 import type { Ghost } from '../../../state/workbench.ts';
+import { radiationWords } from '../../radiationWords.ts';
 import { waysInOrder } from '../../waysInOrder.ts';
 import type { ViewInput } from '../view.ts';
 
@@ -62,15 +63,15 @@ export const short = (value: number): string => String(Number(value.toPrecision(
 const lengthText = (metres: number, units: UnitSystem): string =>
   quantityText(formatQuantity(metres, 'length', units, 3));
 
-/** Where and at which drive everything is shown: `at 2.5 m for 2.83 V`, with angles and view where they are set. */
+/** Where and at which drive everything is shown: `at 2.5 m for 2.83 V`, with angles where they are set, and the radiation view. */
 export function conditions({ project, settings }: ViewInput): string {
   const { distanceM, horizontalDeg, verticalDeg, radiation } = project.listening;
-  const aside = [
+  const angles = [
     horizontalDeg !== 0 ? `${short(Math.abs(horizontalDeg))}° ${horizontalDeg > 0 ? 'right' : 'left'}` : '',
     verticalDeg !== 0 ? `${short(Math.abs(verticalDeg))}° ${verticalDeg > 0 ? 'up' : 'down'}` : '',
-    radiation === 'half-space' ? 'half space' : radiation === 'full-space' ? 'full space' : '',
   ].filter((text) => text !== '');
-  return [`at ${lengthText(distanceM, settings.units)} for ${short(project.chain.driveV)} V`, ...aside].join(', ');
+  const place = `at ${lengthText(distanceM, settings.units)} for ${short(project.chain.driveV)} V`;
+  return [place, ...angles, radiationWords[radiation]].join(', ');
 }
 
 /** Greatest value of curves between two frequencies, null where there is none. */

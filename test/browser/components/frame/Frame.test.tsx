@@ -166,7 +166,7 @@ test('new: a starting point is opened, and the former project is one undo away',
   expect(store.getState().project.name).toBe(demo.name);
 });
 
-test('what is begun in a panel within a panel closes both', async () => {
+test('a panel within a panel closes alone; what is begun in it closes both', async () => {
   await page.viewport(390, 844);
   const store = testStore();
   const point = {
@@ -183,6 +183,10 @@ test('what is begun in a panel within a panel closes both', async () => {
   );
   await userEvent.click(screen.getByRole('button', { name: 'More' }));
   await userEvent.click(await screen.findByRole('button', { name: 'New' }));
+  await screen.findByRole('button', { name: /Plain box/ });
+  document.querySelector<HTMLElement>('.popover .popover:popover-open')?.hidePopover();
+  await waitFor(() => expect(screen.queryByRole('button', { name: /Plain box/ })).toBeNull());
+  await userEvent.click(screen.getByRole('button', { name: 'New' }));
   await userEvent.click(await screen.findByRole('button', { name: /Plain box/ }));
   await waitFor(() => expect(store.getState().project.name).toBe('Plain box'));
   await waitFor(() => expect(document.querySelectorAll(':popover-open')).toHaveLength(0));

@@ -1,11 +1,15 @@
 import { expect, test } from 'vitest';
+import { levelsDbSpl } from '../../../../src/core/speaker/complexCurve.ts';
+import { readAt } from '../../../../src/plot/index.ts';
 import {
   type WhyInput,
   type WhyNote,
   whyLeastImpedance,
+  whyLowEnd,
   whyPortLength,
   whyQtc,
   whySensitivity,
+  whySpread,
   whyTuning,
 } from '../../../../src/ui/frame/why/index.ts';
 import { demo, testStore } from '../plots/openWorkbench.tsx';
@@ -22,7 +26,7 @@ const input = (): WhyInput => {
 const SI: Readonly<Record<string, number>> = { mm: 1e-3, 'cm²': 1e-4, L: 1e-3, kHz: 1e3, mV: 1e-3 };
 const read = (note: WhyNote | null, symbol: string): number => {
   const line = [...(note?.lines ?? []), ...(note ? [note.result] : [])].find((one) => one.symbol === symbol);
-  const [number = '', unit = ''] = line?.value.split(' ') ?? [];
+  const [number = '', unit = ''] = line?.value.replace('±', '').split(' ') ?? [];
   return Number(number) * (SI[unit] ?? 1);
 };
 const expectNear = (value: number, wanted: number) => expect(Math.abs(value / wanted - 1)).toBeLessThan(FROM_THE_LINES);
@@ -63,6 +67,21 @@ test('sensitivity: the strip’s number, and what drive and distance add', () =>
   expect(note?.lines.find((line) => line.symbol === 'r')?.value).toContain('−8.0 dB');
 });
 
+test('lower end: the sum at f₃ is 3 dB below the mean that is shown', () => {
+  const note = whyLowEnd(input());
+  const { simulation } = input().evaluation;
+  expect(read(note, 'L(f₃)')).toBeCloseTo(read(note, 'Lm') - 3, 6);
+  const level = readAt(simulation.frequenciesHz, levelsDbSpl(simulation.sum), read(note, 'f₃')) ?? 0;
+  // f₃ has three digits, the level one decimal; the bass falls by 24 dB per octave at most.
+  expect(Math.abs(level - read(note, 'L(f₃)'))).toBeLessThan(0.3);
+});
+
+test('spread: half of greatest less least, as the strip shows it', () => {
+  const note = whySpread(input());
+  // Both levels have two decimals, the result one.
+  expect(Math.abs(read(note, '±') - (read(note, 'Lmax') - read(note, 'Lmin')) / 2)).toBeLessThan(0.06);
+});
+
 test('every note states formula, limits and source', () => {
   const all = [
     whyTuning(input(), chamberWith('tuningHz')),
@@ -70,6 +89,8 @@ test('every note states formula, limits and source', () => {
     whyQtc(input(), chamberWith('sealed')),
     whyLeastImpedance(input()),
     whySensitivity(input()),
+    whyLowEnd(input()),
+    whySpread(input()),
   ];
   for (const note of all) {
     for (const text of [note?.formula, note?.holds, note?.source]) expect(text?.length ?? 0).toBeGreaterThan(10);

@@ -24,7 +24,7 @@ test('response: cone and port apart for the vented way, one curve for each other
   const picture = responseView.picture(testStore().getState());
   const names = picture?.curves.map((curve) => curve.name);
   expect(names).toEqual(['port', 'woofer cone', 'mid', 'tweeter', 'sum']);
-  expect(picture?.left.title).toBe('level at 2.5 m for 2.83 V, dB re 20 µPa');
+  expect(picture?.left.title).toBe('level at 2.5 m for 2.83 V, on its own baffle, dB re 20 µPa');
   expect((picture?.left.range[1] ?? 0) - (picture?.left.range[0] ?? 0)).toBe(50);
 });
 
@@ -110,6 +110,23 @@ test('a kept state stays as a ghost and says the drive that it was kept at', () 
   expect(ghost?.name).toBe('kept: as delivered (2.83 V)');
   const sum = curveOf(picture, 'sum');
   expect((sum.values[500] ?? 0) - (ghost?.values[500] ?? 0)).toBeCloseTo(6.0206, 3);
+});
+
+test('a ghost bears its name only where it parts from the present curves by more than 0.05 dB', () => {
+  const store = testStore();
+  store.getState().dispatch({ type: 'keep-state', name: 'before' });
+  const ghostIn = (view: typeof responseView) =>
+    view.picture(store.getState())?.curves.filter((curve) => curve.id.startsWith('kept:')) ?? [];
+  const views = [responseView, loadView, travelView, portAirView, phaseView, delayView];
+  for (const view of views) expect(ghostIn(view).map(({ named }) => named)).not.toContain(true);
+  // 0.5 % more drive: 20 lg 1.005 = 0.043 dB; 1 %: 0.086 dB.
+  store.getState().dispatch({ type: 'set-drive', driveV: 2.83 * 1.005 });
+  expect(ghostIn(responseView).some(({ named }) => named)).toBe(false);
+  expect(ghostIn(travelView).some(({ named }) => named)).toBe(false);
+  store.getState().dispatch({ type: 'set-drive', driveV: 2.83 * 1.01 });
+  expect(ghostIn(responseView).some(({ named }) => named)).toBe(true);
+  expect(ghostIn(travelView).some(({ named }) => named)).toBe(true);
+  expect(ghostIn(loadView).some(({ named }) => named)).toBe(false);
 });
 
 test('no port, no picture of port air', () => {

@@ -92,7 +92,7 @@ export const SECTION_KINDS: readonly SectionKind[] = [
   },
   {
     id: 'conjugate-coil',
-    words: 'conjugate network for the coil',
+    words: 'conjugate network for the coil (flattens the rise of impedance)',
     shaped: false,
     numbers: [
       { key: 'reOhm', words: 'Re', kind: 'resistance', stepping: ohms, start: loadStart },
