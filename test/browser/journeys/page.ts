@@ -66,7 +66,8 @@ export async function readAt(page: Page, curve: string, hz: number): Promise<{ v
 
 /** Presses at the middle of something, moves by pixels in steps, lets go. */
 export async function dragBy(page: Page, what: Locator, dx: number, dy: number): Promise<void> {
-  await what.scrollIntoViewIfNeeded();
+  // To the middle, since bars lie over the page's edges.
+  await what.evaluate((element) => element.scrollIntoView({ block: 'center' }));
   const box = await what.boundingBox();
   if (box === null) throw new Error('Nothing to drag is in sight.');
   const x = box.x + box.width / 2;
