@@ -1,5 +1,5 @@
 import type { WordingByCode } from './problem.ts';
-import { litres, millimetres } from './shortFigures.ts';
+import { hertz, litres, millimetres } from './shortFigures.ts';
 
 /** Sentences of the codes that begin with `speaker.`. */
 export const speakerWording: WordingByCode = {
@@ -42,5 +42,17 @@ export const speakerWording: WordingByCode = {
   'speaker.listener-behind-front': (v) => ({
     sentence: `The listening point is only ${millimetres(v.distanceM)} from ${v.partId}.`,
     remedy: 'Listen from farther away; 0.1 m is the least.',
+  }),
+  'speaker.export-free-air': () => ({
+    sentence: 'The exported drivers stand in free air: the enclosure is not in the text.',
+    remedy: 'Expect other impedances than here below some hundred hertz, where the enclosure acts on the drivers.',
+  }),
+  'speaker.export-measured': (v) => ({
+    sentence: `${v.part} is exported from its data: its measured impedance is not in the text.`,
+    remedy: 'Compare the two here by switching the measured curve off.',
+  }),
+  'speaker.export-fit': (v) => ({
+    sentence: `The semi-inductance of ${v.part} is exported as ${v.sections} sections of resistor and coil, at most ${Number(v.errorPercent).toPrecision(2)} % off from ${hertz(v.lowHz)} to ${hertz(v.highHz)}.`,
+    remedy: 'Stay in that band in the simulator.',
   }),
 };

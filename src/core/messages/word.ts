@@ -1,5 +1,6 @@
 import { acousticsWording } from './acoustics.ts';
 import { circuitWording } from './circuit.ts';
+import { designWording } from './design.ts';
 import { documentWording } from './document.ts';
 import { findingsWording } from './findings.ts';
 import { measuredWording } from './measured.ts';
@@ -17,6 +18,7 @@ for (const room of [
   documentWording,
   speakerWording,
   findingsWording,
+  designWording,
 ]) {
   for (const [code, wording] of Object.entries(room)) {
     if (wordings.has(code)) throw new Error(`Two rooms word ${code}.`);

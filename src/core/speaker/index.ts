@@ -1,6 +1,7 @@
 export { assembleCircuit } from './assemble.ts';
 export { type ChamberVolume, chamberVolume } from './chamberVolume.ts';
 export { addInto, anglesRad, complexCurve, levelsDbSpl, magnitudes } from './complexCurve.ts';
+export { derivedOf } from './derivedOf.ts';
 export { listeningPoint } from './listeningPoint.ts';
 export * from './model.ts';
 export { pointSource } from './pointSource.ts';
@@ -8,4 +9,5 @@ export { type PathMemory, radiationPath } from './radiationPath.ts';
 export { type ReadModel, readModel } from './readModel.ts';
 export { simulate } from './simulate.ts';
 export * from './simulation.ts';
+export { simulatorText } from './simulatorText.ts';
 export type { Solved } from './solved.ts';

@@ -1,6 +1,7 @@
-import { airProperties, deriveDriver, type Position } from '../acoustics/index.ts';
+import type { Position } from '../acoustics/index.ts';
 import type { Driver, Project } from '../document/schema.ts';
 import { type Finding, type Problem, problem } from '../messages/problem.ts';
+import { derivedOf } from './derivedOf.ts';
 import { measuredOf } from './measuredOf.ts';
 import type { AirProperties, DriverParameters, ModelSpeaker } from './model.ts';
 import { type PathMemory, rememberedPath } from './radiationPath.ts';
@@ -22,7 +23,7 @@ export function readSpeakers(
   const parametersOf = (driver: Driver): DriverParameters | null => {
     const known = parameters.get(driver.id);
     if (known !== undefined) return known;
-    const derived = deriveDriver(driver.entered, driver.sheetAir ?? defaultAir());
+    const derived = derivedOf(driver);
     if (derived.ok) {
       for (const finding of derived.value.findings)
         findings.push({ ...finding, place: { kind: 'driver', id: driver.id, ...fieldOf(finding) } });
@@ -72,12 +73,3 @@ export function readSpeakers(
 
 const fieldOf = (finding: Finding): { field?: string } =>
   finding.place.field === undefined ? {} : { field: finding.place.field };
-
-const SHEET_AIR = { temperatureC: 20, pressurePa: 101325, humidityFraction: 0.5 };
-
-/** The air in which a data sheet holds when it does not say: the project's default air. */
-function defaultAir(): AirProperties {
-  const air = airProperties(SHEET_AIR);
-  if (!air.ok) throw new RangeError('The default air lies outside the formulas.');
-  return air.value;
-}

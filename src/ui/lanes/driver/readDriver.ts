@@ -1,8 +1,7 @@
-import { airProperties } from '../../../core/acoustics/airProperties.ts';
-import { type DerivedDriver, deriveDriver } from '../../../core/acoustics/driver/deriveDriver.ts';
-import { defaultAir } from '../../../core/document/defaults.ts';
+import type { DerivedDriver } from '../../../core/acoustics/driver/deriveDriver.ts';
 import type { Driver } from '../../../core/document/schema.ts';
 import type { Result } from '../../../core/messages/problem.ts';
+import { derivedOf } from '../../../core/speaker/derivedOf.ts';
 
 const known = new WeakMap<Driver['entered'], Result<DerivedDriver>>();
 
@@ -10,12 +9,7 @@ const known = new WeakMap<Driver['entered'], Result<DerivedDriver>>();
 export function readDriver(driver: Driver): Result<DerivedDriver> {
   const before = known.get(driver.entered);
   if (before) return before;
-  const air = airProperties(defaultAir);
-  const read = driver.sheetAir
-    ? deriveDriver(driver.entered, driver.sheetAir)
-    : air.ok
-      ? deriveDriver(driver.entered, air.value)
-      : air;
+  const read = derivedOf(driver);
   known.set(driver.entered, read);
   return read;
 }

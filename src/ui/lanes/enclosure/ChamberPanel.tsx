@@ -13,6 +13,7 @@ import { chamberWords } from './chamberWords.ts';
 import { LossFields } from './LossFields.tsx';
 import { SealedWish } from './SealedWish.tsx';
 import { sideChambers } from './sideChambers.ts';
+import { VentedStart } from './VentedStart.tsx';
 
 const VOLUME_KINDS = [
   { value: 'geometry', words: 'from its bounds' },
@@ -122,6 +123,7 @@ export function ChamberPanel({ chamber }: { readonly chamber: Chamber }) {
         </p>
       ) : null}
       <SealedWish chamber={chamber} />
+      <VentedStart chamber={chamber} />
       <RefusingButton command={() => ({ type: 'remove-chamber', id: chamber.id })}>remove this chamber</RefusingButton>
     </div>
   );

@@ -1,11 +1,11 @@
 import { useState } from 'react';
+import { sealedWishFor } from '../../../core/design/sealedWishFor.ts';
 import type { Chamber } from '../../../core/document/schema.ts';
 import { fieldMessage } from '../../fields/fieldMessageText.ts';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { figureText } from '../figureText.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
-import { sealedWishFor } from './sealedWishFor.ts';
 
 /** Maximally flat second-order response: where most people begin. */
 const FLAT_QTC = Math.SQRT1_2;

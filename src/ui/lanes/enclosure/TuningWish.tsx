@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { lengthForTuning } from '../../../core/design/lengthForTuning.ts';
 import type { Port } from '../../../core/document/schema.ts';
 import { quantityText } from '../../../core/units/formatQuantity.ts';
 import { fieldMessage } from '../../fields/fieldMessageText.ts';
@@ -7,7 +8,6 @@ import { showInField } from '../../fields/showInField.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { figureText } from '../figureText.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
-import { lengthForTuning } from './lengthForTuning.ts';
 
 /** The tuning of a port's chamber, and the length that another tuning would need. */
 export function TuningWish({ port }: { readonly port: Port }) {

@@ -162,6 +162,22 @@ test('the parts list is copied as columns', async () => {
   write.mockRestore();
 });
 
+test('the text for a circuit simulator is copied, and what differs in it is said', async () => {
+  const write = vi.spyOn(navigator.clipboard, 'writeText').mockResolvedValue();
+  show();
+  await userEvent.click(screen.getByRole('button', { name: 'circuit as text' }));
+  fireEvent.click(screen.getByRole('button', { name: 'copy for a circuit simulator' }));
+  await screen.findByText('Circuit for a simulator copied.');
+  expect(write.mock.calls[0]?.[0]).toMatch(/^R_LS1_coil .* 5\.6$/m);
+  expect(write.mock.calls[0]?.[0]).toMatch(/\.end\n$/);
+  const remarks = within(screen.getByRole('list', { name: 'About the text for a simulator' }));
+  expect(remarks.getByText(/semi-inductance of LS1 .* % off/)).toBeTruthy();
+  fireEvent.click(screen.getByRole('button', { name: 'copy the parts list' }));
+  await screen.findByText('Parts list copied.');
+  expect(screen.queryByRole('list', { name: 'About the text for a simulator' })).toBeNull();
+  write.mockRestore();
+});
+
 test('a fault in the circuit is lit, and the last good picture stays', async () => {
   const { container } = show();
   expect(container.querySelectorAll('[data-lit="fault"]')).toHaveLength(0);

@@ -1,13 +1,10 @@
 import { expect, test } from 'vitest';
-import { evaluateProject } from '../../../../src/core/design/evaluateProject.ts';
 import { applyCommand } from '../../../../src/core/document/applyCommand.ts';
 import type { Command } from '../../../../src/core/document/command.ts';
 import type { Project } from '../../../../src/core/document/schema.ts';
 import { cabinetDrawing, onFront, onSide } from '../../../../src/ui/lanes/enclosure/cabinetDrawing.ts';
 import { keepOnBaffle } from '../../../../src/ui/lanes/enclosure/keepOnBaffle.ts';
-import { lengthForTuning } from '../../../../src/ui/lanes/enclosure/lengthForTuning.ts';
 import { openingCentresM, portFootprint } from '../../../../src/ui/lanes/enclosure/portFaces.ts';
-import { sealedWishFor } from '../../../../src/ui/lanes/enclosure/sealedWishFor.ts';
 import { partitions, sideChambers } from '../../../../src/ui/lanes/enclosure/sideChambers.ts';
 import { demo } from '../plots/openWorkbench.tsx';
 
@@ -16,49 +13,8 @@ const after = (project: Project, command: Command): Project => {
   if (!applied.ok) throw new Error(JSON.stringify(applied.problems));
   return applied.value;
 };
-const figuresOf = (project: Project) => {
-  const evaluated = evaluateProject(project);
-  if (!evaluated.ok) throw new Error(JSON.stringify(evaluated.problems));
-  return evaluated.value;
-};
 const port = demo.enclosure.ports[0]!;
 const mid = demo.enclosure.chambers.find((chamber) => chamber.id === 'middle')!;
-
-test.each([28, 33, 45])('the length offered for %d Hz gives that tuning once it is used', (tuningHz) => {
-  const { soundSpeedMPerS } = figuresOf(demo).simulation.air;
-  const found = lengthForTuning(demo, port, tuningHz, soundSpeedMPerS);
-  if (!found?.ok) throw new Error('no length');
-  const changed = after(demo, { type: 'set-port', id: port.id, changes: { lengthM: found.value } });
-  const tuned = figuresOf(changed).keyFigures.chambers.find((chamber) => chamber.id === port.chamberId);
-  // The evaluation's own figure, with the port's new displacement; the rounds stop within 1 µm.
-  expect(tuned?.tuningHz).toBeCloseTo(tuningHz, 2);
-});
-
-test('a tuning that the section cannot reach is refused in words, several kinds of port have no single length', () => {
-  expect(lengthForTuning(demo, port, 400, 343)?.ok).toBe(false);
-  const two = after(demo, { type: 'add-port', port: { ...port, id: 'P2' } });
-  expect(lengthForTuning(two, port, 33, 343)).toBeNull();
-});
-
-test.each(['geometry', 'stated'] as const)('the volume offered for a Qtc gives it once it is used (%s)', (kind) => {
-  const start =
-    kind === 'geometry'
-      ? demo
-      : after(demo, { type: 'set-chamber', id: mid.id, changes: { volume: { kind, grossM3: 0.005 } } });
-  const chamber = start.enclosure.chambers.find(({ id }) => id === mid.id)!;
-  const found = sealedWishFor(start, chamber, 0.6);
-  if (!found?.ok || !found.value.volume) throw new Error('no volume');
-  const changed = after(start, { type: 'set-chamber', id: mid.id, changes: { volume: found.value.volume } });
-  const figure = figuresOf(changed).keyFigures.chambers.find(({ id }) => id === mid.id);
-  // A bound lands on 0.1 mm, of 150 mm: 0.1 %.
-  expect(figure?.sealed?.qtc).toBeCloseTo(0.6, 2);
-  expect(figure?.netM3).toBeCloseTo(found.value.netM3, 5);
-});
-
-test('a Qtc below the driver’s own Q is refused', () => {
-  const found = sealedWishFor(demo, mid, 0.2);
-  expect(found?.ok).toBe(false);
-});
 
 test('what is moved stays on the baffle, on whole millimetres where it can', () => {
   const baffle = { widthM: 0.27, heightM: 0.94 };

@@ -3,6 +3,7 @@ import { formatNetlist } from '../../../../core/circuit/netlist/formatNetlist.ts
 import { parseNetlist } from '../../../../core/circuit/netlist/parseNetlist.ts';
 import type { Problem } from '../../../../core/messages/problem.ts';
 import { word } from '../../../../core/messages/word.ts';
+import { simulatorText } from '../../../../core/speaker/simulatorText.ts';
 import { useWorkbench } from '../../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../../useWorkbenchStore.ts';
 import { partsList } from '../partsList.ts';
@@ -16,6 +17,8 @@ export function NetlistPanel() {
   const [draft, setDraft] = useState<string | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [copied, setCopied] = useState('');
+  /** What the text for a simulator leaves out or changes. */
+  const [remarks, setRemarks] = useState<readonly Problem[]>([]);
   const id = useId();
 
   const apply = () => {
@@ -24,12 +27,21 @@ export function NetlistPanel() {
     setProblems(found);
     if (found.length === 0) setDraft(null);
   };
-  const copy = async (what: string, text: string) => {
+  const copy = async (what: string, text: string, about: readonly Problem[] = []) => {
+    setRemarks(about);
     try {
       await navigator.clipboard.writeText(text);
       setCopied(`${what} copied.`);
     } catch {
       setCopied('The browser did not allow copying: select the text and copy it by hand.');
+    }
+  };
+  const copyForSimulator = async () => {
+    const made = simulatorText(store.getState().project);
+    if (made.ok) await copy('Circuit for a simulator', made.value.text, made.value.remarks);
+    else {
+      setCopied('');
+      setRemarks(made.problems);
     }
   };
   const { project, settings } = store.getState();
@@ -78,10 +90,25 @@ export function NetlistPanel() {
           >
             copy the parts list
           </button>
+          <button type="button" className="lane-button" onClick={() => void copyForSimulator()}>
+            copy for a circuit simulator
+          </button>
           <span role="status" className="lane-soft">
             {copied}
           </span>
         </div>
+        {remarks.length > 0 ? (
+          <ul className="netlist-panel-remarks" aria-label="About the text for a simulator">
+            {remarks.map((remark) => {
+              const { sentence, remedy } = word(remark);
+              return (
+                <li key={`${remark.code} ${remark.place.id}`}>
+                  {sentence} <span className="lane-soft">{remedy}</span>
+                </li>
+              );
+            })}
+          </ul>
+        ) : null}
       </div>
       <ul id={`${id}-problems`} className="netlist-panel-problems" aria-live="polite">
         {problems.map((found) => {

@@ -1,7 +1,7 @@
-import { portLengthForTuning } from '../../../core/acoustics/port/portTuning.ts';
-import type { Port, Project } from '../../../core/document/schema.ts';
-import { fail, type Result, succeed } from '../../../core/messages/problem.ts';
-import { chamberVolume } from '../../../core/speaker/chamberVolume.ts';
+import { portLengthForTuning } from '../acoustics/port/portTuning.ts';
+import type { Port, Project } from '../document/schema.ts';
+import { fail, type Result, succeed } from '../messages/problem.ts';
+import { chamberVolume } from '../speaker/chamberVolume.ts';
 
 const ROUNDS = 30;
 const CLOSE_M = 1e-6;

@@ -1,13 +1,14 @@
-import { sealedForQtc } from '../../../core/design/alignments/sealedAlignment.ts';
-import type { Chamber, Project } from '../../../core/document/schema.ts';
-import { type Result, succeed } from '../../../core/messages/problem.ts';
-import { chamberVolume } from '../../../core/speaker/chamberVolume.ts';
-import { readDriver } from '../driver/readDriver.ts';
+import type { Chamber, Project } from '../document/schema.ts';
+import { type Result, succeed } from '../messages/problem.ts';
+import { chamberVolume } from '../speaker/chamberVolume.ts';
+import { derivedOf } from '../speaker/derivedOf.ts';
+import { sealedForQtc } from './alignments/sealedAlignment.ts';
+import { chamberOfSize } from './chamberOfSize.ts';
 
 export interface SealedWishAnswer {
   /** What the chamber would hold net, m³. */
   readonly netM3: number;
-  /** The chamber's volume that gives it; null where its bounds would leave the cabinet. */
+  /** The chamber's volume that gives it; null where its bounds would leave the cabinet or meet another chamber. */
   readonly volume: Chamber['volume'] | null;
 }
 
@@ -20,7 +21,7 @@ export function sealedWishFor(project: Project, chamber: Chamber, qtc: number): 
   const inside = enclosure.mounts.filter((mount) => mount.chamberId === chamber.id);
   const part = network.parts.find((candidate) => candidate.id === inside[0]?.partId);
   const driver = part?.kind === 'speaker' ? drivers.find((candidate) => candidate.id === part.driverId) : undefined;
-  const read = driver && readDriver(driver);
+  const read = driver && derivedOf(driver);
   if (!read?.ok) return null;
   const { fsHz, qts, vasM3 } = read.value.derived;
   const found = sealedForQtc({ fsHz, qts, vasM3: vasM3 * inside.length }, qtc);
@@ -28,10 +29,5 @@ export function sealedWishFor(project: Project, chamber: Chamber, qtc: number): 
   const now = chamberVolume(project, chamber);
   const netM3 = found.value.volumeM3 / chamber.fillGain;
   const grossM3 = netM3 + (now.grossM3 - now.netM3);
-  const { volume } = chamber;
-  if (volume.kind === 'stated') return succeed({ netM3, volume: { kind: 'stated', grossM3 } });
-  const sliceM2 = now.grossM3 / (volume.topM - volume.bottomM);
-  const topM = Math.round((volume.bottomM + grossM3 / sliceM2) * 1e4) / 1e4;
-  const fits = topM <= enclosure.heightM - enclosure.panelM;
-  return succeed({ netM3, volume: fits ? { ...volume, topM } : null });
+  return succeed({ netM3, volume: chamberOfSize(project, chamber, grossM3)?.volume ?? null });
 }
