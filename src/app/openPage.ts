@@ -12,6 +12,7 @@ import {
   indexedDbStorage,
   type Workbench,
   webSettingsStorage,
+  webWindowMemory,
 } from '../state/index.ts';
 import type { PageServices } from '../ui/index.ts';
 import { keptName } from '../ui/index.ts';
@@ -40,7 +41,7 @@ export async function openPage(): Promise<{ store: StoreApi<Workbench>; services
     readColumns,
     report: (fault) => console.error(fault),
   });
-  const autosave = createAutosave(store, storage);
+  const autosave = createAutosave(store, storage, webWindowMemory(sessionStorage));
   const started = autosave.start();
   window.addEventListener('pagehide', () => void autosave.flush());
   document.addEventListener('visibilitychange', () => {

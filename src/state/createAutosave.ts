@@ -6,14 +6,14 @@ import { type Problem, problem } from '../core/messages/problem.ts';
 import { faultProblem } from './answered.ts';
 import { type Clock, systemClock } from './clock.ts';
 import { afterRefusal } from './lastingRefusals.ts';
-import type { ProjectStorage, StoredSlot, StoredWork } from './projectStorage.ts';
+import type { ProjectStorage, StoredSlot, StoredWork, WindowMemory } from './projectStorage.ts';
 import type { Workbench } from './workbench.ts';
 
 /** Long enough to gather the steps of a drag, short enough that hardly anything is ever unsaved. */
 export const SAVE_DELAY_MS = 150;
 
 export interface Autosave {
-  /** Takes up the work that was stored last, then saves every edit. Settles when stored work is there or known to be absent. */
+  /** Takes up this window's own work, or else what was stored last, then saves every edit. Settles when stored work is there or known to be absent. */
   start(): Promise<void>;
   /** Saves at once what is unsaved: for the moment at which a page is hidden or left. Settles when storage has answered. */
   flush(): Promise<void>;
@@ -23,11 +23,12 @@ export interface Autosave {
 /**
  * Keeps the store's document in storage. The state says `saved` only when the transaction of the present document has
  * completed. Work of another window is never overwritten: then this one goes on in a slot of its own and says so.
- * Stored work that cannot be read is kept aside, and the document that the store began with stays.
+ * A reloaded window goes on with its own slot, which `memory` knows. Stored work that cannot be read is kept aside, and the document that the store began with stays.
  */
 export function createAutosave(
   store: StoreApi<Workbench>,
   storage: ProjectStorage,
+  memory: WindowMemory,
   clock: Clock = systemClock,
 ): Autosave {
   let slot: StoredSlot | null = null;
@@ -42,18 +43,23 @@ export function createAutosave(
   const listOthers = async () => store.setState({ keptAside: await storage.others(slot?.key ?? null) });
   const unsaved = () => store.getState().project !== stored;
 
+  const take = (present: StoredSlot) => {
+    slot = present;
+    memory.save(present.key);
+  };
+
   async function write(project: Project): Promise<void> {
     const text = writeProject(project);
     if (slot !== null) {
       const outcome = await storage.save(slot, project.name, text);
       if (outcome.kind === 'saved') {
-        slot = outcome.slot;
+        take(outcome.slot);
         return;
       }
     }
     const overtaken = slot !== null;
     const created = await storage.create(project.name, text);
-    slot = created;
+    take(created);
     if (overtaken) say(problem('document.other-window', { kind: 'document' }, { copy: created.name }));
     // The work is safe whether or not the list of the others comes in.
     await listOthers().catch(() => undefined);
@@ -106,7 +112,7 @@ export function createAutosave(
   async function takeUp(work: StoredWork): Promise<void> {
     const read = readProject(work.text);
     if (read.ok) {
-      slot = work;
+      take(work);
       stored = read.value;
       store.getState().restore(read.value);
       return;
@@ -121,7 +127,7 @@ export function createAutosave(
     store.setState({ storage: 'loading' });
     let readable = true;
     try {
-      const work = await storage.load();
+      const work = await storage.load(memory.load());
       // Whoever has begun to work meanwhile goes on in a slot of their own; the stored work is among the others.
       if (work !== null && !unsaved()) await takeUp(work);
       await listOthers();

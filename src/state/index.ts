@@ -7,4 +7,5 @@ export * from './projectStorage.ts';
 export type { DrawSchematic } from './schematicKeeper.ts';
 export { defaultSettings, readSettings, type SettingsStorage } from './settings.ts';
 export { webSettingsStorage } from './webSettingsStorage.ts';
+export { webWindowMemory } from './webWindowMemory.ts';
 export * from './workbench.ts';

@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { ProjectStorage } from './projectStorage.ts';
-import { asideRecord, latestWork, newRecord, otherRecords, type StoredRecord, savedRecord } from './storedRecord.ts';
+import { asideRecord, newRecord, otherRecords, type StoredRecord, savedRecord, workFor } from './storedRecord.ts';
 
 interface WorksSchema extends DBSchema {
   works: { key: string; value: StoredRecord };
@@ -45,7 +45,7 @@ export function indexedDbStorage(databaseName = 'conewright'): ProjectStorage {
   }
 
   return {
-    load: async () => latestWork(await all()),
+    load: async (own) => workFor(await all(), own),
     async save(slot, title, text) {
       const record = await write((records) => savedRecord(records, slot, title, text));
       return record === null ? { kind: 'overtaken' } : { kind: 'saved', slot: record };

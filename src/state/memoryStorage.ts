@@ -1,5 +1,5 @@
 import type { ProjectStorage } from './projectStorage.ts';
-import { asideRecord, latestWork, newRecord, otherRecords, type StoredRecord, savedRecord } from './storedRecord.ts';
+import { asideRecord, newRecord, otherRecords, type StoredRecord, savedRecord, workFor } from './storedRecord.ts';
 
 /**
  * Storage that lasts as long as the records given to it: for tests, for scripts and where a browser has no storage.
@@ -12,7 +12,7 @@ export function memoryStorage(records = new Map<string, StoredRecord>()): Projec
     return record;
   };
   return {
-    load: async () => latestWork(all()),
+    load: async (own) => workFor(all(), own),
     async save(slot, title, text) {
       const record = savedRecord(all(), slot, title, text);
       return record === null ? { kind: 'overtaken' } : { kind: 'saved', slot: put(record) };

@@ -19,8 +19,8 @@ export type SaveOutcome = { readonly kind: 'saved'; readonly slot: StoredSlot } 
  * method is one transaction, so that two windows never see half of the other's write.
  */
 export interface ProjectStorage {
-  /** The work that was written last, kept-aside work left out; null when there is none. */
-  load(): Promise<StoredWork | null>;
+  /** The work of slot `own` where it is there, else the work written last, kept-aside work left out; null when there is none. */
+  load(own: string | null): Promise<StoredWork | null>;
   /** Overwrites a slot if its revision is still the given one. `title` is the project's name. */
   save(slot: StoredSlot, title: string, text: string): Promise<SaveOutcome>;
   /** A new slot. Its name is the title, with ", copy 2" and so on where that is taken. */
@@ -30,4 +30,13 @@ export interface ProjectStorage {
   /** Everything but the slot of that key. */
   others(key: string | null): Promise<readonly KeptAside[]>;
   read(key: string): Promise<string | null>;
+}
+
+/**
+ * Which slot this window goes on with, over a reload but not in other windows: without it a reloaded window would take up
+ * whatever another one wrote last.
+ */
+export interface WindowMemory {
+  load(): string | null;
+  save(slotKey: string): void;
 }

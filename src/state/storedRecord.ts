@@ -16,8 +16,11 @@ export interface StoredRecord {
   readonly kind: 'work' | 'damaged' | 'newer';
 }
 
-export const latestWork = (records: readonly StoredRecord[]): StoredRecord | null =>
-  records.filter(({ kind }) => kind === 'work').reduce<StoredRecord | null>(later, null);
+/** The work that a window begins with: its own slot where that is there to be worked on, else what was written last. */
+export function workFor(records: readonly StoredRecord[], own: string | null): StoredRecord | null {
+  const works = records.filter(({ kind }) => kind === 'work');
+  return works.find(({ key }) => key === own) ?? works.reduce<StoredRecord | null>(later, null);
+}
 
 const later = (a: StoredRecord | null, b: StoredRecord): StoredRecord => (a === null || b.order > a.order ? b : a);
 

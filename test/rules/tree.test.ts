@@ -22,8 +22,7 @@ const KNOWN_AT_TOP = new Set([
 
 const MOST_LINES = 400;
 /** Tables of data, each by name: nothing in them is to be read from top to bottom. */
-/** Netlists of the drawings that are tested, one after the other. */
-const TABLES: readonly string[] = ['test/core/schematic/circuits.ts'];
+const TABLES: readonly string[] = [];
 
 const MOST_README_LINES = 40;
 const ROOMS = ['core', 'plot', 'state', 'ui'];

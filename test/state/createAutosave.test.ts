@@ -6,7 +6,7 @@ import { word } from '../../src/core/messages/word.ts';
 import type { Clock } from '../../src/state/clock.ts';
 import { createAutosave, SAVE_DELAY_MS } from '../../src/state/createAutosave.ts';
 import { memoryStorage } from '../../src/state/memoryStorage.ts';
-import type { ProjectStorage } from '../../src/state/projectStorage.ts';
+import type { ProjectStorage, WindowMemory } from '../../src/state/projectStorage.ts';
 import type { StoredRecord } from '../../src/state/storedRecord.ts';
 import { edited, expectWorded } from '../core/document/edits.ts';
 import { twoWay } from '../core/document/twoWay.ts';
@@ -40,16 +40,30 @@ beforeEach(() => {
   records = new Map();
 });
 
+/** What one window remembers over a reload; a fresh one for a window that was not there before. */
+function windowMemory(): WindowMemory {
+  let key: string | null = null;
+  return {
+    load: () => key,
+    save: (slotKey) => {
+      key = slotKey;
+    },
+  };
+}
+
 /** A window: store, autosave and clock over the shared records. */
-async function openWindow(wrap: (storage: ProjectStorage) => ProjectStorage = (storage) => storage) {
+async function openWindow(
+  wrap: (storage: ProjectStorage) => ProjectStorage = (storage) => storage,
+  memory: WindowMemory = windowMemory(),
+) {
   const storage = wrap(memoryStorage(records));
   const store = bench({ storage });
   const clock = handClock();
-  const autosave = createAutosave(store, storage, clock);
+  const autosave = createAutosave(store, storage, memory, clock);
   expect(store.getState().storage).toBe('loading');
   await autosave.start();
   const codes = () => store.getState().refusal.map(({ code }) => code.replace('document.', ''));
-  return { store, clock, autosave, codes, state: () => store.getState() };
+  return { store, clock, autosave, codes, memory, state: () => store.getState() };
 }
 const texts = () => [...records.values()].map(({ text }) => text);
 const driven = (driveV: number) => edited(twoWay, driveTo(driveV));
@@ -246,7 +260,7 @@ describe('starting', () => {
     await storeWork(newProject());
     const storage = memoryStorage(records);
     const store = bench({ storage });
-    const autosave = createAutosave(store, storage, handClock());
+    const autosave = createAutosave(store, storage, windowMemory(), handClock());
     const started = autosave.start();
     store.getState().dispatch(driveTo(4));
     await started;
@@ -307,5 +321,48 @@ describe('two windows', () => {
     await first.state().openKeptAside('work-99');
     expect(first.state().project).toEqual(driven(4));
     expect(await first.state().keptAsideText('work-99')).toBeNull();
+  });
+});
+
+describe('a reloaded window', () => {
+  const edit = async (page: Awaited<ReturnType<typeof openWindow>>, driveV: number) => {
+    page.state().dispatch(driveTo(driveV));
+    await page.autosave.flush();
+  };
+
+  it('goes on with its own work, though another window has written since', async () => {
+    const first = await openWindow();
+    const second = await openWindow();
+    await edit(first, 4);
+    await edit(second, 9);
+    const again = await openWindow(undefined, first.memory);
+    expect(again.state().project.chain.driveV).toBe(4);
+    expect(again.state().keptAside).toHaveLength(1);
+    await edit(again, 5);
+    expect(again.codes()).toEqual([]);
+    expect((await openWindow(undefined, second.memory)).state().project.chain.driveV).toBe(9);
+  });
+
+  it('goes on with its copy after it was overtaken', async () => {
+    await storeWork(twoWay);
+    const first = await openWindow();
+    const second = await openWindow();
+    await edit(first, 4);
+    await edit(second, 9);
+    expect(second.codes()).toContain('other-window');
+    await edit(first, 6);
+    expect((await openWindow(undefined, second.memory)).state().project.chain.driveV).toBe(9);
+  });
+
+  it('takes the work written last where it has none of its own, or its own is set aside', async () => {
+    const first = await openWindow();
+    await edit(first, 4);
+    const second = await openWindow(undefined, windowMemory());
+    expect(second.state().project.chain.driveV).toBe(4);
+    const third = await openWindow();
+    await edit(third, 7);
+    await memoryStorage(records).keepAside(first.memory.load()!, 'damaged');
+    await storeWork(driven(8));
+    expect((await openWindow(undefined, first.memory)).state().project.chain.driveV).toBe(8);
   });
 });

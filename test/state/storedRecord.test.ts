@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { latestWork, newRecord, otherRecords, type StoredRecord, savedRecord } from '../../src/state/storedRecord.ts';
+import { newRecord, otherRecords, type StoredRecord, savedRecord, workFor } from '../../src/state/storedRecord.ts';
 
 const first = newRecord([], 'Box', 'one');
 const second = newRecord([first], 'Box', 'two');
@@ -27,9 +27,11 @@ describe('stored records', () => {
 
   it('are loaded by who was written last, and listed the same way', () => {
     const saved = savedRecord([first, second], first, 'Box', 'new')!;
-    expect(latestWork([saved, second])).toBe(saved);
-    expect(latestWork([{ ...saved, kind: 'damaged' }, second])).toBe(second);
-    expect(latestWork([])).toBeNull();
+    expect(workFor([saved, second], null)).toBe(saved);
+    expect(workFor([{ ...saved, kind: 'damaged' }, second], null)).toBe(second);
+    expect(workFor([], null)).toBeNull();
+    expect(workFor([saved, second], second.key)).toBe(second);
+    expect(workFor([saved, second], 'gone')).toBe(saved);
     expect(otherRecords([second, saved], null).map(({ key }) => key)).toEqual(['work-1', 'work-2']);
     expect(otherRecords([second, saved], 'work-1').map(({ key }) => key)).toEqual(['work-2']);
   });

@@ -15,8 +15,8 @@ export const circuitWording: WordingByCode = {
     remedy: 'Give each its own node: two outputs joined together can destroy each other.',
   }),
   'circuit.source-shorted': ({ source, node, by }) => ({
-    sentence: `Amplifier ${source} is shorted: ${by} joins its terminals at node ${node}.`,
-    remedy: `Take ${by} out, or move one of its ends: a short can destroy the amplifier.`,
+    sentence: `Amplifier ${source} is shorted at node ${node}, by way of ${by}.`,
+    remedy: `Break the short at ${by}: take a part out or move one of its ends. A short can destroy the amplifier.`,
   }),
   'circuit.floating-node': ({ node, part }) => ({
     sentence: `Node ${node} at ${part} has no path to the return, so its voltage is undetermined.`,

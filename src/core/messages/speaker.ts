@@ -39,7 +39,7 @@ export const speakerWording: WordingByCode = {
     sentence: 'The listening point lies inside the cabinet.',
     remedy: 'Listen from farther away, or from another angle.',
   }),
-  'speaker.listener-behind-front': (v) => ({
+  'speaker.listener-too-near': (v) => ({
     sentence: `The listening point is only ${millimetres(v.distanceM)} from ${v.partId}.`,
     remedy: 'Listen from farther away; 0.1 m is the least.',
   }),

@@ -93,7 +93,7 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
     if (source.distanceM >= LEAST_DISTANCE_M) continue;
     problems.push(
       problem(
-        'speaker.listener-behind-front',
+        'speaker.listener-too-near',
         { kind: 'field', field: 'distanceM' },
         { distanceM: source.distanceM, partId: source.id },
       ),

@@ -31,7 +31,7 @@ test('what cannot be computed is said with its place and remedy, and the last go
     const project = demo();
     const parts = project.network.parts.map((p) => (p.id === 'R1' ? { ...p, nodes: ['nowhere', 'lost'] } : p));
     await dropProject(page, { ...project, network: { parts } });
-    await expect(said).toContainText(/nowhere|lost|R1/);
+    await expect(said).toContainText('Node nowhere at R1 has no path to the return');
     expect(await sumAt1k(page)).toBe(before);
     await page.getByRole('button', { name: /^Undo/ }).click();
   });
@@ -40,7 +40,8 @@ test('what cannot be computed is said with its place and remedy, and the last go
     const parts = [...project.network.parts, { id: 'J9', kind: 'jumper', nodes: ['in', '0'], note: '' }];
     const amplifiers = project.chain.amplifiers.map((a) => ({ ...a, outputResistanceOhm: 0, cableOhm: 0 }));
     await dropProject(page, { ...project, network: { parts }, chain: { ...project.chain, amplifiers } });
-    await expect(page.locator('body')).toContainText(/short/i);
+    await expect(said).toContainText('Amplifier V1 is shorted at node in, by way of J9.');
+    expect(await sumAt1k(page)).toBe(before);
     await page.getByRole('button', { name: /^Undo/ }).click();
     expect(await sumAt1k(page)).toBe(before);
   });
@@ -75,7 +76,7 @@ test('files that cannot be read are refused, and nothing is lost', async ({ page
   const refusal = page.getByTestId('refusal');
   for (const [name, text, words] of [
     ['newer.conewright.json', JSON.stringify({ ...demo(), version: 99 }), /newer|version/i],
-    ['cut.conewright.json', demoText.slice(0, 3000), /./],
+    ['cut.conewright.json', demoText.slice(0, 3000), /no well-formed project: line \d+ cannot be read/],
     ['field.conewright.json', demoText.replace('"heightM": 0.94', '"heightM": -0.94'), /height/i],
     ['notes.txt', 'dear diary\nnothing measured today\n', /line|number|column/i],
   ] as const) {

@@ -184,6 +184,23 @@ test('two windows do not overwrite each other', async ({ page, context }) => {
   expect([...faults, ...other.faults]).toEqual([]);
 });
 
+test('a reloaded window goes on with its own work, not with what another wrote last', async ({ page, context }) => {
+  const faults = await openApp(page);
+  const other = await anotherWindow(context);
+  await edit(page, 'C1 capacitance', '33 uF', /33\s*µF/);
+  await edit(other.page, 'R4 resistance', '4.7', /4\.7\s*Ω/);
+  for (const window of [page, other.page]) {
+    const before = await savedProject(window);
+    await window.reload();
+    await settled(window);
+    expect(await savedProject(window)).toEqual(before);
+    await expect(refusal(window)).toBeHidden();
+  }
+  await expect(field(page, 'C1 capacitance')).toHaveText(/33\s*µF/);
+  await expect(field(other.page, 'R4 resistance')).toHaveText(/4\.7\s*Ω/);
+  expect([...faults, ...other.faults]).toEqual([]);
+});
+
 test('a file that cannot be read is refused with place and remedy, and the picture stays', async ({ page }) => {
   const faults = await openApp(page);
   await edit(page, 'C1 capacitance', '33 uF', /33\s*µF/);

@@ -249,17 +249,18 @@ describe('problems', () => {
     expect(problemCodes({ ...room, listening: { ...inside, distanceM: 2 } })).toEqual([]);
   });
 
-  it('name a floating part and a short across the amplifier', () => {
-    const result = evaluateProject(withPart(room, 'R1', { nodes: ['nowhere', 'else'] }));
-    expect(result.ok).toBe(false);
-    const short = evaluateProject({
-      ...room,
-      network: { parts: [...room.network.parts, { kind: 'jumper', id: 'J9', nodes: ['in', '0'], note: '' }] },
-      chain: {
-        ...room.chain,
-        amplifiers: room.chain.amplifiers.map((a) => ({ ...a, outputResistanceOhm: 0, cableOhm: 0 })),
-      },
-    });
-    expect(short.ok && short.value.findings.length === 0).toBe(false);
+  it('name a floating part by its node, and a short across the amplifier by the link that makes it', () => {
+    const floating = evaluateProject(withPart(room, 'R1', { nodes: ['nowhere', 'else'] }));
+    expect(floating.ok ? null : floating.problems.map((p) => [p.code, p.place.id])).toEqual([
+      ['circuit.floating-node', 'nowhere'],
+    ]);
+    const parts = [...room.network.parts, { kind: 'jumper' as const, id: 'J9', nodes: ['in', '0'] as const, note: '' }];
+    const bare = room.chain.amplifiers.map((a) => ({ ...a, outputResistanceOhm: 0, cableOhm: 0 }));
+    for (const amplifiers of [room.chain.amplifiers, bare]) {
+      const short = evaluateProject({ ...room, network: { parts }, chain: { ...room.chain, amplifiers } });
+      expect(short.ok ? null : short.problems.map((p) => [p.code, p.place.id, p.values.by])).toEqual([
+        ['circuit.source-shorted', 'V1', 'J9'],
+      ]);
+    }
   });
 });

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { blendWeight } from '../../../src/core/measured/blendCurves.ts';
 import { unwrapPhase } from '../../../src/core/measured/unwrapPhase.ts';
 import { magnitudes } from '../../../src/core/speaker/complexCurve.ts';
 import type { MeasuredTable, SpeakerModel } from '../../../src/core/speaker/model.ts';
@@ -40,15 +39,6 @@ const impedanceOf = (model: SpeakerModel): MeasuredTable => {
 const carrying = (measured: NonNullable<SpeakerModel['speakers'][number]['measured']>): SpeakerModel => ({
   ...vented,
   speakers: vented.speakers.map((s) => ({ ...s, measured })),
-});
-
-describe('blendWeight', () => {
-  it('is a raised cosine one octave wide', () => {
-    expect(blendWeight(1000, 1000)).toBeCloseTo(0.5, 12);
-    expect(blendWeight(1000 / Math.SQRT2, 1000)).toBe(0);
-    expect(blendWeight(1000 * Math.SQRT2, 1000)).toBe(1);
-    expect(blendWeight(1000 * 2 ** 0.25, 1000)).toBeCloseTo(0.5 + Math.SQRT1_2 / 2, 12);
-  });
 });
 
 describe('a measured curve', () => {

@@ -85,6 +85,20 @@ describe('sources', () => {
     expect(problemsOf(source('V2', ['a', 'b'], 1, 0.1), R('R1', 'a', '0'), R('R2', 'b', '0'))).toEqual([]);
   });
 
+  it('names the chain that joins the terminals, and no link that only hangs on it', () => {
+    const named = (...branches: Branch[]): unknown => {
+      const compiled = compileCircuit(branches);
+      return compiled.ok ? null : compiled.problems.map((p) => p.values.by);
+    };
+    const load = [R('R1', 'x', '0'), R('R2', 'in', '0')];
+    const hanging = jumper('J1', ['in', 'x']);
+    expect(named(V1, hanging, jumper('J9', ['in', '0']), ...load)).toEqual(['J9']);
+    const detour = [jumper('J2', ['in', 'a']), jumper('J3', ['a', '0'])];
+    expect(named(V1, hanging, ...detour, ...load)).toEqual(['J2, J3']);
+    expect(named(V1, hanging, ...detour, jumper('J9', ['0', 'in']), ...load)).toEqual(['J9']);
+    expect(named(V1, hanging, ...load)).toBeNull();
+  });
+
   it('finds a short over several links and tiny resistances, with and without source resistance', () => {
     const shorts = [jumper('J1', ['in', 'a']), resistor('R1', ['a', 'b'], 0), jumper('J2', ['b', '0'])];
     expect(problemsOf(V1, ...shorts)).toEqual([['source-shorted', 'V1']]);
