@@ -1,12 +1,16 @@
+export { contourLabels, type LabelledLine } from './contourLabels.ts';
+export { type ContourGrid, type ContourLine, contours } from './contours.ts';
 export { curvePath, drawCurve, type PathSink } from './drawCurve.ts';
 export { type FrequencyScale, frequencyScale } from './frequencyScale.ts';
 export { type FrequencyTick, frequencyTicks } from './frequencyTicks.ts';
 export { fromZeroRange } from './fromZeroRange.ts';
-export type { Box } from './labelField.ts';
+export { type Box, boxesOverlap } from './labelField.ts';
 export { levelRange } from './levelRange.ts';
+export { logTicks, roundLevels } from './logTicks.ts';
 export { pixelPoints } from './pixelPoints.ts';
 export { type LabelledCurve, type PlacedLabel, placeLabels } from './placeLabels.ts';
 export { readAt } from './readAt.ts';
+export { readGrid } from './readGrid.ts';
 export { steadyRange } from './steadyRange.ts';
 export { type ValueScale, valueScale } from './valueScale.ts';
 export { type ValueTick, valueTicks } from './valueTicks.ts';

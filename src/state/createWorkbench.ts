@@ -42,6 +42,7 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
   const report = parts.report ?? (() => undefined);
   let lastGood: E | undefined;
   let store: StoreApi<Workbench> | null = null;
+  let openings = 0;
 
   const ask = (project: Project, previous: E | undefined) =>
     answered('document.not-evaluated', report, () => parts.evaluate(project, previous));
@@ -108,7 +109,7 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
       if (remaining !== refusal) set({ refusal: remaining });
     };
     const edit = (changes: Partial<Workbench> & Pick<Workbench, 'project' | 'undoLabel'>) => {
-      set({ redoLabel: null, refusal: afterSuccess(get().refusal), ...changes });
+      set({ redoLabel: null, crossing: null, refusal: afterSuccess(get().refusal), ...changes });
       history.afterEdit();
     };
 
@@ -127,7 +128,9 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
     const open = (project: Project) => {
       history.end();
       if (project === get().project) return;
-      edit({ project, undoLabel: `opening of “${project.name}”`, selection: null, pendingCurve: null });
+      openings += 1;
+      const undoLabel = `opening of “${project.name}”`;
+      edit({ project, undoLabel, opening: openings, selection: null, pendingCurve: null });
     };
     const openText = (text: string, fileName: string) => {
       const start = text.replace(/^\uFEFF/, '').trimStart();
@@ -159,6 +162,8 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
       settings: readSettings(storedSettings()),
       undoLabel: null,
       redoLabel: null,
+      opening: openings,
+      crossing: null,
       ...picture(parts.project),
 
       dispatch,
@@ -188,9 +193,16 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
       open,
       openText,
       dismissRefusal: () => set({ refusal: [] }),
+      saidInPlace(problems) {
+        const { refusal } = get();
+        const unsaid = refusal.filter((one) => !problems.includes(one));
+        if (unsaid.length < refusal.length) set({ refusal: unsaid });
+      },
+      dismissCrossing: () => set({ crossing: null }),
       restore(project) {
         history.end();
-        set({ project });
+        openings += 1;
+        set({ project, opening: openings });
         history.forget();
       },
       acceptCurve(choice) {

@@ -4,8 +4,8 @@ import { alike } from '../core/document/commands/withChanges.ts';
 import type { Project } from '../core/document/schema.ts';
 import type { Workbench } from './workbench.ts';
 
-/** What a step back restores: the document, and what the edit that led to it was called. */
-type Remembered = Pick<Workbench, 'project' | 'undoLabel'>;
+/** What a step back restores: the document, what the edit that led to it was called, and which opened document it is. */
+type Remembered = Pick<Workbench, 'project' | 'undoLabel' | 'opening'>;
 
 /** More than a day's work on one loudspeaker; steps share all that they did not change. */
 export const MOST_STEPS = 500;
@@ -49,7 +49,7 @@ export function createStoreWithHistory(
       return initial((changes) => tracked(changes), tracedGet, historyOver(steps, tracedGet, deriving));
     };
     const tracking = temporal<Workbench, [], [], Remembered>(config, {
-      partialize: ({ project, undoLabel }) => ({ project, undoLabel }),
+      partialize: ({ project, undoLabel, opening }) => ({ project, undoLabel, opening }),
       equality: (a, b) => a.project === b.project,
       limit: MOST_STEPS,
     });
@@ -72,8 +72,8 @@ function historyOver(steps: Steps, get: () => Workbench, set: (changes: Partial<
   let mark: Mark | null = null;
 
   /** Back to the mark, as if nothing had been done since. */
-  const restore = ({ project, undoLabel, redoLabel, past, future }: Mark) => {
-    set({ project, undoLabel, redoLabel });
+  const restore = ({ project, undoLabel, opening, redoLabel, past, future }: Mark) => {
+    set({ project, undoLabel, opening, redoLabel });
     steps.setState({ pastStates: past, futureStates: future });
   };
   const close = (how: 'keep' | 'drop') => {
@@ -84,10 +84,14 @@ function historyOver(steps: Steps, get: () => Workbench, set: (changes: Partial<
     const { project } = get();
     if (how === 'drop' || (project !== opened.project && alike(project, opened.project))) restore(opened);
   };
-  const relabel = () => {
+  const step = (by: 'undo' | 'redo') => {
+    const before = get();
+    steps.getState()[by]();
     const { pastStates, futureStates } = steps.getState();
     const redoLabel = futureStates.at(-1)?.undoLabel ?? null;
-    set({ redoLabel, ...(pastStates.length === 0 ? { undoLabel: null } : {}) });
+    const { opening, project } = get();
+    const crossing = opening === before.opening ? null : { by, from: before.project.name, to: project.name };
+    set({ redoLabel, crossing, ...(pastStates.length === 0 ? { undoLabel: null } : {}) });
   };
 
   return {
@@ -97,26 +101,24 @@ function historyOver(steps: Steps, get: () => Workbench, set: (changes: Partial<
     },
     begin() {
       close('keep');
-      const { project, undoLabel, redoLabel } = get();
+      const { project, undoLabel, opening, redoLabel } = get();
       const { pastStates, futureStates } = steps.getState();
-      mark = { project, undoLabel, redoLabel, past: [...pastStates], future: [...futureStates] };
+      mark = { project, undoLabel, opening, redoLabel, past: [...pastStates], future: [...futureStates] };
     },
     end: () => close('keep'),
     cancel: () => close('drop'),
     undo() {
       if (mark !== null) return close('drop');
-      steps.getState().undo();
-      relabel();
+      step('undo');
     },
     redo() {
       if (mark !== null) return close('drop');
-      steps.getState().redo();
-      relabel();
+      step('redo');
     },
     forget() {
       close('keep');
       steps.getState().clear();
-      set({ undoLabel: null, redoLabel: null });
+      set({ undoLabel: null, redoLabel: null, crossing: null });
     },
   };
 }

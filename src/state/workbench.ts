@@ -58,6 +58,14 @@ export interface KeptAside {
   readonly kind: 'copy' | 'damaged' | 'newer';
 }
 
+/** A step through the history that left the document that was on the screen for another one. */
+export interface Crossing {
+  readonly by: 'undo' | 'redo';
+  /** Names of the documents. */
+  readonly from: string;
+  readonly to: string;
+}
+
 export interface WorkbenchState {
   /** The document. Only this is saved and undone. */
   readonly project: Project;
@@ -84,6 +92,10 @@ export interface WorkbenchState {
   readonly settings: Settings;
   readonly undoLabel: string | null;
   readonly redoLabel: string | null;
+  /** Tells one opened document from another: the same through all edits of one, and again after undo brings it back. */
+  readonly opening: number;
+  /** Set where undo or redo went from one opened document to another, until the next edit or until it is dismissed. */
+  readonly crossing: Crossing | null;
 }
 
 export interface WorkbenchActions {
@@ -104,6 +116,9 @@ export interface WorkbenchActions {
   /** Reads file text: a project or measured columns are told apart by content; refusals land in `refusal`. */
   openText(text: string, fileName: string): void;
   dismissRefusal(): void;
+  /** For who says a refusal beside what was refused: takes these problems out of `refusal`, so that they are said once. */
+  saidInPlace(problems: readonly Problem[]): void;
+  dismissCrossing(): void;
   /** Replaces the document and forgets the history: for the start of a session. */
   restore(project: Project): void;
   /** Takes the waiting curves into the document as one undo step. Returns the problems when refused; they keep waiting. */

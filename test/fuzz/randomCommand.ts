@@ -1,7 +1,9 @@
 import type { Command, CommandType, NewPart } from '../../src/core/document/command.ts';
-import type { Project } from '../../src/core/document/schema.ts';
+import type { Project, Wood } from '../../src/core/document/schema.ts';
 import { newChamber } from '../../src/core/document/start/newChamber.ts';
+import { newLine } from '../../src/core/document/start/newLine.ts';
 import { newPort } from '../../src/core/document/start/newPort.ts';
+import { newRadiator } from '../../src/core/document/start/newRadiator.ts';
 import { newWay } from '../../src/core/document/start/newWay.ts';
 import { capacitor, inductor, resistor } from '../core/document/twoWay.ts';
 
@@ -138,6 +140,18 @@ export const makers: { readonly [T in CommandType]: Maker } = {
     const sizes = [{ widthM: widthM * factor }, { heightM: heightM * factor }, { depthM: depthM * factor }];
     return { type: 'set-enclosure', changes: pick([...sizes, { panelM: panelM * factor }], a)! };
   },
+  'set-wood': (project, { a, b, factor }) => {
+    const brace = { id: `brace-${b % 5}`, chamberId: chamberId(project, a), lies: 'level', atM: 0.2 * factor } as const;
+    const { braces } = project.enclosure.wood;
+    const added = [...braces, { ...brace, thicknessM: 0.018, openShare: 0.5 }];
+    return {
+      type: 'set-wood',
+      changes: pick<Partial<Wood>>(
+        [{ braces: added }, { braces: braces.slice(1) }, { frontLeanDeg: 5 * factor }, { backM: 0.018 * factor }],
+        b,
+      )!,
+    };
+  },
   'add-chamber': (project, { a }) => ({
     type: 'add-chamber',
     chamber: a % 5 === 0 ? { ...newChamber(project), id: chamberId(project, a) } : newChamber(project),
@@ -160,13 +174,52 @@ export const makers: { readonly [T in CommandType]: Maker } = {
   'set-port': (project, { a, b, factor }) => ({
     type: 'set-port',
     id: portId(project, a),
-    changes: b % 2 === 0 ? { lengthM: 0.1 * factor } : { chamberId: chamberId(project, b) },
+    changes:
+      b % 2 === 0
+        ? { lengthM: 0.1 * factor }
+        : b % 3 === 0
+          ? { toChamberId: chamberId(project, a) }
+          : { chamberId: chamberId(project, b), innerFlareM: 0.01 * factor },
   }),
   'remove-port': (project, { a }) => ({ type: 'remove-port', id: portId(project, a) }),
+  'add-radiator': (project, { a, b }) => ({
+    type: 'add-radiator',
+    radiator: { ...newRadiator(project, b % 5 === 0 ? 'none' : chamberId(project, a)) },
+  }),
+  'set-radiator': (project, { a, b, factor }) => ({
+    type: 'set-radiator',
+    id: pick(project.enclosure.passiveRadiators, a)?.id ?? 'none',
+    changes: b % 2 === 0 ? { addedMassKg: 0.02 * factor } : { chamberId: chamberId(project, b) },
+  }),
+  'remove-radiator': (project, { a }) => ({
+    type: 'remove-radiator',
+    id: pick(project.enclosure.passiveRadiators, a)?.id ?? 'none',
+  }),
+  'add-line': (project, { a, b }) => ({
+    type: 'add-line',
+    line: newLine(project, b % 5 === 0 ? 'none' : chamberId(project, a)),
+  }),
+  'set-line': (project, { a, b, factor }) => ({
+    type: 'set-line',
+    id: pick(project.enclosure.lines, a)?.id ?? 'none',
+    changes:
+      b % 3 === 0
+        ? { lengthM: factor }
+        : { end: b % 3 === 1 ? { kind: 'closed' } : { kind: 'chamber', chamberId: chamberId(project, b) } },
+  }),
+  'remove-line': (project, { a }) => ({
+    type: 'remove-line',
+    id: pick(project.enclosure.lines, a)?.id ?? 'none',
+  }),
   'set-mount': (project, { a, b, factor }) => ({
     type: 'set-mount',
     partId: speakerId(project, a),
-    changes: b % 2 === 0 ? { yM: 0.2 * factor } : { chamberId: b % 3 === 0 ? null : chamberId(project, b) },
+    changes:
+      b % 2 === 0
+        ? { yM: 0.2 * factor }
+        : b % 5 === 0
+          ? { frontChamberId: chamberId(project, a) }
+          : { chamberId: b % 3 === 0 ? null : chamberId(project, b), back: b % 9 === 0 ? 'open' : 'closed' },
   }),
   'add-curve': (project, { a, b }) => ({
     type: 'add-curve',

@@ -27,6 +27,7 @@ export const dbOfAmplitude = (ratio: number): number | null =>
 export const dbOfPower = (ratio: number): number | null =>
   Math.abs(ratio) < 1e-24 ? null : 10 * Math.log10(Math.abs(ratio));
 export const dbSplOfPa = (pressurePa: number): number => 20 * Math.log10(pressurePa / 20e-6);
+export const paOfDbSpl = (levelDbSpl: number): number => 20e-6 * 10 ** (levelDbSpl / 20);
 export const magnitude = (z: { re: number; im: number }): number => Math.hypot(z.re, z.im);
 export const angleDeg = (z: { re: number; im: number }): number => degFromRad(Math.atan2(z.im, z.re));
 export const peakFromRms = (rms: number): number => rms * Math.SQRT2;

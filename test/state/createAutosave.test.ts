@@ -234,7 +234,7 @@ describe('starting', () => {
       'stored-damaged',
       'Two-way, unreadable',
     ],
-    ['newer', writeProject(twoWay).replace('"version": 1', '"version": 2'), 'stored-newer', 'Two-way, newer version'],
+    ['newer', writeProject(twoWay).replace('"version": 2', '"version": 3'), 'stored-newer', 'Two-way, newer version'],
   ] as const)(
     'keeps %s work aside, untouched, and opens the demonstration with a sentence',
     async (kind, text, code, name) => {

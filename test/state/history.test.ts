@@ -124,3 +124,53 @@ describe('gestures', () => {
     expect(store.getState().refusal).toEqual([]);
   });
 });
+
+describe('opened documents', () => {
+  const other = { ...twoWay, name: 'Other' };
+
+  it('are told from one another through undo and redo, and crossing from one to another is said', () => {
+    const store = bench();
+    const first = store.getState().opening;
+    store.getState().dispatch(driveTo(4));
+    expect(store.getState().opening).toBe(first);
+    store.getState().open(other);
+    const second = store.getState().opening;
+    expect(second).not.toBe(first);
+    expect(store.getState()).toMatchObject({ undoLabel: 'opening of “Other”', crossing: null });
+    store.getState().dispatch(driveTo(5));
+    store.getState().undo();
+    expect(store.getState()).toMatchObject({ opening: second, crossing: null });
+    store.getState().undo();
+    const back = { by: 'undo', from: 'Other', to: twoWay.name };
+    expect(store.getState()).toMatchObject({ opening: first, crossing: back });
+    expect(store.getState().project.chain.driveV).toBe(4);
+    store.getState().redo();
+    const again = { by: 'redo', from: twoWay.name, to: 'Other' };
+    expect(store.getState()).toMatchObject({ opening: second, crossing: again });
+    store.getState().dispatch(driveTo(6));
+    expect(store.getState().crossing).toBeNull();
+  });
+
+  it('are never taken for the one that a step back has left', () => {
+    const store = bench();
+    store.getState().open(other);
+    const { opening } = store.getState();
+    store.getState().undo();
+    store.getState().dismissCrossing();
+    expect(store.getState().crossing).toBeNull();
+    store.getState().open({ ...twoWay, name: 'Third' });
+    expect(store.getState().opening).not.toBe(opening);
+  });
+});
+
+describe('a refusal that is said in its place', () => {
+  it('leaves the page’s line, and nothing else does', () => {
+    const store = bench();
+    const found = store.getState().dispatch(driveTo(-1));
+    expect(store.getState().refusal).toEqual(found);
+    store.getState().saidInPlace([]);
+    expect(store.getState().refusal).toEqual(found);
+    store.getState().saidInPlace(found);
+    expect(store.getState().refusal).toEqual([]);
+  });
+});

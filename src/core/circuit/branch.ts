@@ -43,6 +43,8 @@ export interface SourceBranch {
   readonly nodes: readonly [string, string];
   readonly voltageV: number;
   readonly resistanceOhm: number;
+  /** Complex factor on the voltage over the sweep, as of a filter before the amplifier; absent: 1. */
+  readonly drive?: Admittance;
 }
 
 export type Branch = AdmittanceBranch | GyratorBranch | SourceBranch;

@@ -28,9 +28,10 @@ export function branchCurrentInto(out: Complexes, solution: NodeSolution, id: st
   const [plus, minus] = branch.nodes;
   if (branch.resistanceOhm > 0) {
     voltageBetweenInto(out, solution, plus, minus);
+    const drive = solution.table.drives.get(solution.compiled.indexOf.get(id)!);
     for (let f = 0; f < solution.frequencyCount; f++) {
-      out.re[f] = (branch.voltageV - out.re[f]!) / branch.resistanceOhm;
-      out.im[f] = -out.im[f]! / branch.resistanceOhm;
+      out.re[f] = (branch.voltageV * (drive?.re[f] ?? 1) - out.re[f]!) / branch.resistanceOhm;
+      out.im[f] = (branch.voltageV * (drive?.im[f] ?? 0) - out.im[f]!) / branch.resistanceOhm;
     }
     return;
   }

@@ -62,9 +62,12 @@ function addBranch(
       else system.add(i, j, sign * re, sign * im);
       return;
     }
-    const voltage = sourceVoltage(compiled.branches[compiled.knownBy[j - unknownCount]!]!);
-    system.rightRe[i]! -= sign * re * voltage;
-    system.rightIm[i]! -= sign * im * voltage;
+    const source = compiled.knownBy[j - unknownCount]!;
+    const voltage = sign * sourceVoltage(compiled.branches[source]!);
+    const driveRe = table.drives.get(source)?.re[f] ?? 1;
+    const driveIm = table.drives.get(source)?.im[f] ?? 0;
+    system.rightRe[i]! -= voltage * (re * driveRe - im * driveIm);
+    system.rightIm[i]! -= voltage * (re * driveIm + im * driveRe);
   };
   if (branch.kind === 'gyrator') {
     for (const i of [0, 1] as const) {
@@ -85,6 +88,14 @@ function addBranch(
   const drive = branch.voltageV / branch.resistanceOhm;
   const plus = rowOf(a);
   const minus = rowOf(b);
-  if (plus >= 0 && plus < unknownCount) system.rightRe[plus]! += drive;
-  if (minus >= 0 && minus < unknownCount) system.rightRe[minus]! -= drive;
+  const driveRe = drive * (table.drives.get(index)?.re[f] ?? 1);
+  const driveIm = drive * (table.drives.get(index)?.im[f] ?? 0);
+  for (const [i, sign] of [
+    [plus, 1],
+    [minus, -1],
+  ] as const) {
+    if (i < 0 || i >= unknownCount) continue;
+    system.rightRe[i]! += sign * driveRe;
+    system.rightIm[i]! += sign * driveIm;
+  }
 }

@@ -78,11 +78,35 @@ function fillExcitations(solution: NodeSolution, first: number, count: number): 
     const branch = excitations[e + 1]!;
     const factor = excitations[e + 3]! * sourceVoltage(compiled.branches[excitations[e + 2]!]!);
     const row = table.rows[branch]!;
-    if (row === null) addConstant(potentials.re, at, factor * constantValue(compiled.branches[branch]!), count);
+    const drive = table.drives.get(excitations[e + 2]!);
+    if (drive !== undefined)
+      addDriven(potentials, at, drive, row ?? constantValue(compiled.branches[branch]!), factor, first, count);
+    else if (row === null) addConstant(potentials.re, at, factor * constantValue(compiled.branches[branch]!), count);
     else {
       addScaled(potentials.re, at, row.re, first, factor, count);
       addScaled(potentials.im, at, row.im, first, factor, count);
     }
+  }
+}
+
+/** x += factor × admittance × drive, for a source whose voltage varies over the sweep. */
+function addDriven(
+  x: Complexes,
+  at: number,
+  drive: Complexes,
+  admittance: Complexes | number,
+  factor: number,
+  first: number,
+  count: number,
+): void {
+  const isConstant = typeof admittance === 'number';
+  for (let f = 0; f < count; f++) {
+    const yRe = isConstant ? admittance : admittance.re[first + f]!;
+    const yIm = isConstant ? 0 : admittance.im[first + f]!;
+    const dRe = drive.re[first + f]!;
+    const dIm = drive.im[first + f]!;
+    x.re[at + f]! += factor * (yRe * dRe - yIm * dIm);
+    x.im[at + f]! += factor * (yRe * dIm + yIm * dRe);
   }
 }
 

@@ -3,6 +3,7 @@ import { sourceVoltage } from './branchValue.ts';
 import type { CompiledCircuit } from './compiledCircuit.ts';
 import { solveDensely } from './denseSolve.ts';
 import { solveTile } from './eliminateTile.ts';
+import { addScaled } from './eliminationKernel.ts';
 import { fillPlan } from './fillPlan.ts';
 import { type NodeSolution, nodeSolution, TILE } from './nodeSolution.ts';
 import type { AdmittanceTable } from './tabulateAdmittances.ts';
@@ -45,8 +46,13 @@ function run(solution: NodeSolution): Result<NodeSolution> {
   suspect.fill(0);
   compiled.knownBy.forEach((source, k) => {
     const begin = (compiled.unknownCount + k) * stride;
-    potentials.re.fill(sourceVoltage(compiled.branches[source]!), begin, begin + frequencyCount);
+    const voltage = sourceVoltage(compiled.branches[source]!);
+    const drive = table.drives.get(source);
+    potentials.re.fill(drive === undefined ? voltage : 0, begin, begin + frequencyCount);
     potentials.im.fill(0, begin, begin + frequencyCount);
+    if (drive === undefined) return;
+    addScaled(potentials.re, begin, drive.re, 0, voltage, frequencyCount);
+    addScaled(potentials.im, begin, drive.im, 0, voltage, frequencyCount);
   });
   const ground = compiled.nodes.length * stride;
   potentials.re.fill(0, ground, ground + frequencyCount);

@@ -1,4 +1,4 @@
-import type { AdmittanceBranch } from './branch.ts';
+import type { AdmittanceBranch, SourceBranch } from './branch.ts';
 import type { CompiledCircuit } from './compiledCircuit.ts';
 
 /** Admittance of one branch over the sweep, siemens. */
@@ -8,10 +8,19 @@ export interface AdmittanceRow {
   readonly im: Float64Array;
 }
 
+/** The factor on a source's voltage over the sweep. */
+export interface DriveRow {
+  readonly branch: SourceBranch;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
 /** One row for each branch of a compiled circuit, null for sources and gyrators. */
 export interface AdmittanceTable {
   readonly omegas: Float64Array;
   readonly rows: readonly (AdmittanceRow | null)[];
+  /** By index of the source, for those with a factor of their own. */
+  readonly drives: ReadonlyMap<number, DriveRow>;
 }
 
 /**
@@ -37,7 +46,7 @@ export function tabulateAdmittances(
     branch.admittance(omegas, re, im);
     return { branch, re, im };
   });
-  return { omegas, rows };
+  return { omegas, rows, drives: tabulateDrives(compiled, omegas) };
 }
 
 /**
@@ -56,7 +65,19 @@ export function retabulate(compiled: CompiledCircuit, earlier: AdmittanceTable):
     branch.admittance(omegas, re, im);
     return { branch, re, im };
   });
-  return { omegas, rows };
+  return { omegas, rows, drives: tabulateDrives(compiled, omegas) };
+}
+
+function tabulateDrives(compiled: CompiledCircuit, omegas: Float64Array): ReadonlyMap<number, DriveRow> {
+  const drives = new Map<number, DriveRow>();
+  compiled.branches.forEach((branch, index) => {
+    if (branch.kind !== 'source' || branch.drive === undefined) return;
+    const re = new Float64Array(omegas.length);
+    const im = new Float64Array(omegas.length);
+    branch.drive(omegas, re, im);
+    drives.set(index, { branch, re, im });
+  });
+  return drives;
 }
 
 function sameNumbers(a: Float64Array, b: Float64Array): boolean {

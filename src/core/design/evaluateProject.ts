@@ -1,11 +1,13 @@
 import type { Project } from '../document/schema.ts';
 import { type Finding, type Result, succeed } from '../messages/problem.ts';
+import { keepPieces } from '../speaker/keepPieces.ts';
 import type { PathMemory } from '../speaker/radiationPath.ts';
 import { readModel } from '../speaker/readModel.ts';
 import { simulate } from '../speaker/simulate.ts';
 import type { Solved } from '../speaker/solved.ts';
 import type { Evaluation } from './evaluation.ts';
 import { findFlaws } from './findings/index.ts';
+import { inNames } from './inNames.ts';
 import { keyFigures } from './keyFigures.ts';
 import { sensitivityDbSpl } from './sensitivity.ts';
 import { SCREEN_COUNT, SCREEN_FROM_HZ, SCREEN_TO_HZ, sweepGrid } from './sweepGrid.ts';
@@ -30,17 +32,18 @@ export function evaluateProject(project: Project, previous?: Evaluated): Result<
   const paths: PathMemory = new Map(previous?.paths);
   const sensitivityPaths: PathMemory = new Map(previous?.sensitivityPaths);
   const read = readModel(project, paths);
-  if (!read.ok) return read;
-  const { model, volumes, findings } = read.value;
+  if (!read.ok) return { ok: false, problems: inNames(read.problems, project) };
+  const { volumes, findings } = read.value;
+  const model = previous === undefined ? read.value.model : keepPieces(read.value.model, previous.model);
   const simulation = simulate(model, screenGrid, previous?.solved);
-  if (!simulation.ok) return simulation;
+  if (!simulation.ok) return { ok: false, problems: inNames(simulation.problems, project) };
   const figures = keyFigures(project, model, simulation.value, volumes, sensitivityDbSpl(project, sensitivityPaths));
   const found: Finding[] = [...findings, ...findFlaws({ project, model, simulation: simulation.value, figures })];
   return succeed({
     model,
     simulation: simulation.value,
     keyFigures: figures,
-    findings: found,
+    findings: inNames(found, project),
     solved: simulation.value.solved,
     paths,
     sensitivityPaths,

@@ -1,12 +1,17 @@
+export * from './alignmentMap/index.ts';
+export { type BoxWish, boxWishProblems, portQuarterWaveHz } from './boxWishProblems.ts';
 export { chamberOfSize, type SizedChamber } from './chamberOfSize.ts';
 export { chamberTuning } from './chamberTuning.ts';
 export { type Evaluated, evaluateProject } from './evaluateProject.ts';
 export type { Evaluation, KeyFigures } from './evaluation.ts';
+export { HEARING_EIGHT_HOURS_DB, hearingTimeS, loudFor } from './findings/loudness.ts';
 export { PORT_SPEED_CAREFUL_M_PER_S, PORT_SPEED_LOUD_M_PER_S } from './findings/portSpeed.ts';
 export { driverOf, keyFigures } from './keyFigures.ts';
 export { lengthForTuning } from './lengthForTuning.ts';
 export * from './levelFigures.ts';
+export * from './limits/index.ts';
 export { type SealedWishAnswer, sealedWishFor } from './sealedWishFor.ts';
 export { sensitivityDbSpl } from './sensitivity.ts';
+export { type BoxKind, EBP_SEALED_HZ, EBP_VENTED_HZ, type Suitability, suitability } from './suitability.ts';
 export { SCREEN_COUNT, SCREEN_FROM_HZ, SCREEN_TO_HZ, sweepGrid } from './sweepGrid.ts';
 export { type VentedStart, ventedStart } from './ventedStart.ts';

@@ -3,13 +3,13 @@ import { type Result, succeed } from '../messages/problem.ts';
 import { chamberVolume } from '../speaker/chamberVolume.ts';
 import { derivedOf } from '../speaker/derivedOf.ts';
 import { sealedForQtc } from './alignments/sealedAlignment.ts';
-import { chamberOfSize } from './chamberOfSize.ts';
+import { chamberOfSize, type SizedChamber } from './chamberOfSize.ts';
 
 export interface SealedWishAnswer {
   /** What the chamber would hold net, m³. */
   readonly netM3: number;
-  /** The chamber's volume that gives it; null where its bounds would leave the cabinet or meet another chamber. */
-  readonly volume: Chamber['volume'] | null;
+  /** The chamber's volume that gives it, or what is in the way of its bounds. */
+  readonly sized: Result<SizedChamber>;
 }
 
 /**
@@ -29,5 +29,5 @@ export function sealedWishFor(project: Project, chamber: Chamber, qtc: number): 
   const now = chamberVolume(project, chamber);
   const netM3 = found.value.volumeM3 / chamber.fillGain;
   const grossM3 = netM3 + (now.grossM3 - now.netM3);
-  return succeed({ netM3, volume: chamberOfSize(project, chamber, grossM3)?.volume ?? null });
+  return succeed({ netM3, sized: chamberOfSize(project, chamber, grossM3) });
 }

@@ -82,22 +82,21 @@ export function ventedStart(project: Project, chamber: Chamber): Result<VentedSt
   const netM3 = volumeM3 / chamber.fillGain;
   const grossM3 = netM3 + (now.grossM3 - now.netM3);
   const sized = chamberOfSize(project, chamber, grossM3);
-  if (sized === null) {
-    return fail(problem('design.no-room', place, { name: chamber.name, grossM3, presentM3: now.grossM3 }));
-  }
-  const placed = present.length === 0 ? { ...port, yM: middleM(sized.volume, port, enclosure) } : port;
+  if (!sized.ok) return sized;
+  const { volume } = sized.value;
+  const placed = present.length === 0 ? { ...port, yM: middleM(volume, port, enclosure) } : port;
   return succeed({
     alignment: aligned.value,
     ql,
     qlFrom: chamber.leak === null ? 'default' : 'chamber',
     netM3,
-    sized,
+    sized: sized.value,
     port: placed,
     diameterFrom: present.length > 0 ? null : strokeM3 > 0 ? 'stroke' : 'start',
     command: {
       type: 'together',
       commands: [
-        { type: 'set-chamber', id: chamber.id, changes: { volume: sized.volume } },
+        { type: 'set-chamber', id: chamber.id, changes: { volume } },
         present.length === 0
           ? { type: 'add-port', port: placed }
           : { type: 'set-port', id: port.id, changes: { lengthM: port.lengthM } },

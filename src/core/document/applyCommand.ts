@@ -4,9 +4,12 @@ import type { Command, CommandType } from './command.ts';
 import type { Applier } from './commands/applier.ts';
 import { addCurve, removeCurve, setCurve } from './commands/curves/curves.ts';
 import { addChamber, removeChamber, setChamber } from './commands/enclosure/chambers.ts';
+import { addLine, removeLine, setLine } from './commands/enclosure/lines.ts';
+import { addRadiator, removeRadiator, setRadiator } from './commands/enclosure/passiveRadiators.ts';
 import { addPort, removePort, setPort } from './commands/enclosure/ports.ts';
 import { setEnclosure } from './commands/enclosure/setEnclosure.ts';
 import { setMount } from './commands/enclosure/setMount.ts';
+import { setWood } from './commands/enclosure/setWood.ts';
 import { addAcross } from './commands/network/addAcross.ts';
 import { insertInSeries } from './commands/network/insertInSeries.ts';
 import { insertSection } from './commands/network/insertSection.ts';
@@ -55,12 +58,19 @@ const appliers: { readonly [T in Exclude<CommandType, 'together'>]: Applier<T> }
   'remove-way': removeWay,
   'set-driver': setDriver,
   'set-enclosure': setEnclosure,
+  'set-wood': setWood,
   'add-chamber': addChamber,
   'set-chamber': setChamber,
   'remove-chamber': removeChamber,
   'add-port': addPort,
   'set-port': setPort,
   'remove-port': removePort,
+  'add-radiator': addRadiator,
+  'set-radiator': setRadiator,
+  'remove-radiator': removeRadiator,
+  'add-line': addLine,
+  'set-line': setLine,
+  'remove-line': removeLine,
   'set-mount': setMount,
   'add-curve': addCurve,
   'set-curve': setCurve,

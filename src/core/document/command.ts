@@ -1,5 +1,18 @@
 import type { Part } from '../circuit/part.ts';
-import type { Air, Chain, Chamber, Curve, Driver, Enclosure, Listening, Mount, Port } from './schema.ts';
+import type {
+  Air,
+  Chain,
+  Chamber,
+  Curve,
+  Driver,
+  Enclosure,
+  Line,
+  Listening,
+  Mount,
+  PassiveRadiator,
+  Port,
+  Wood,
+} from './schema.ts';
 
 /** Omit over each member of a union. */
 type Without<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
@@ -68,12 +81,20 @@ export type Command =
       readonly type: 'set-enclosure';
       readonly changes: Partial<Pick<Enclosure, 'widthM' | 'heightM' | 'depthM' | 'panelM'>>;
     }
+  /** How it is made of wood; braces and board are replaced whole. */
+  | { readonly type: 'set-wood'; readonly changes: Partial<Wood> }
   | { readonly type: 'add-chamber'; readonly chamber: Chamber }
   | ({ readonly type: 'set-chamber'; readonly changes: Partial<Omit<Chamber, 'id'>> } & Id)
   | ({ readonly type: 'remove-chamber' } & Id)
   | { readonly type: 'add-port'; readonly port: Port }
   | ({ readonly type: 'set-port'; readonly changes: Partial<Omit<Port, 'id'>> } & Id)
   | ({ readonly type: 'remove-port' } & Id)
+  | { readonly type: 'add-radiator'; readonly radiator: PassiveRadiator }
+  | ({ readonly type: 'set-radiator'; readonly changes: Partial<Omit<PassiveRadiator, 'id'>> } & Id)
+  | ({ readonly type: 'remove-radiator' } & Id)
+  | { readonly type: 'add-line'; readonly line: Line }
+  | ({ readonly type: 'set-line'; readonly changes: Partial<Omit<Line, 'id'>> } & Id)
+  | ({ readonly type: 'remove-line' } & Id)
   | { readonly type: 'set-mount'; readonly partId: string; readonly changes: Partial<Omit<Mount, 'partId'>> }
   // Curves.
   | { readonly type: 'add-curve'; readonly curve: Curve }

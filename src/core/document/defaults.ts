@@ -1,3 +1,4 @@
+import { plainAmplifier } from './plain.ts';
 import type { Air, Chain, Chamber, Listening, Port } from './schema.ts';
 
 /** A room at rest: 20 °C at standard sea-level pressure, half-way humidity. */
@@ -29,6 +30,7 @@ export const defaultAmplifier: Omit<Chain['amplifiers'][number], 'id'> = {
   outputResistanceOhm: 0.05,
   ratedMinimumLoadOhm: 4,
   cableOhm: 0.05,
+  ...plainAmplifier,
 };
 
 /** A seat at home: 2 m away, ears 1 m above the floor, on axis, the cabinet on the floor. */

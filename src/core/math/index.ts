@@ -11,6 +11,8 @@ export * from './interpolateLog.ts';
 export * from './naturalCubicSpline.ts';
 export * from './phasors.ts';
 export * from './polynomialRoots.ts';
+export * from './positiveRoots.ts';
 export * from './randomStream.ts';
 export * from './scratchBuffers.ts';
+export * from './stationaryPoints.ts';
 export * from './struve.ts';

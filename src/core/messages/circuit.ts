@@ -110,6 +110,10 @@ export const circuitWording: WordingByCode = {
     sentence: `There is no ${SECTION_FAMILIES[String(family)] ?? family} section of order ${order}.`,
     remedy: 'Choose a whole order from 1 to 8; Linkwitz–Riley takes even ones.',
   }),
+  'circuit.filter-order': ({ family, order }) => ({
+    sentence: `There is no active ${SECTION_FAMILIES[String(family)] ?? family} filter of order ${order}.`,
+    remedy: 'Choose an order from 1 to 4; Linkwitz–Riley takes 2 and 4.',
+  }),
   'circuit.section-band': ({ lowHz, highHz }) => ({
     sentence: `The upper frequency ${highHz} Hz is not above the lower one, ${lowHz} Hz.`,
     remedy: 'Enter the lower frequency first.',

@@ -1,4 +1,5 @@
-import type { WordingByCode } from './problem.ts';
+import { capital } from './document/subject.ts';
+import type { ProblemValues, WordingByCode } from './problem.ts';
 import { litres, millimetres } from './shortFigures.ts';
 
 /** Sentences of the codes that begin with `design.`. */
@@ -15,8 +16,30 @@ export const designWording: WordingByCode = {
     sentence: `The port for "${v.name}" would have to be ${millimetres(v.diameterM)} wide, but the cabinet leaves ${millimetres(v.clearM)} inside.`,
     remedy: 'Make the cabinet larger, or add a slot or several smaller ports first.',
   }),
-  'design.no-room': (v) => ({
-    sentence: `The chamber "${v.name}" would have to be ${litres(v.grossM3)} gross instead of ${litres(v.presentM3)}, and neither its top nor its bottom can move so far: the cabinet, another chamber, a driver or a port is in the way.`,
-    remedy: 'Change the size of the cabinet or the chambers beside it, or state the volume as a number.',
-  }),
+  'design.no-room': (v) => {
+    const ways = [
+      Number(v.grossM3) > Number(v.presentM3) ? 'make the cabinet larger' : '',
+      wayPast(v.topMeets, v.topName),
+      wayPast(v.bottomMeets, v.bottomName),
+    ].filter((way, index, all) => way !== '' && all.indexOf(way) === index);
+    return {
+      sentence: `Chamber “${v.name}” would have to be ${litres(v.grossM3)} gross instead of ${litres(v.presentM3)}: its top cannot go ${bound('top', v.topMeets, v.topName)}, nor its bottom ${bound('bottom', v.bottomMeets, v.bottomName)}.`,
+      remedy: capital([...ways, 'or state the volume as a number.'].join(', ')),
+    };
+  },
+};
+
+type Value = ProblemValues[string] | undefined;
+
+/** Where a chamber's bound ends: outwards at the cabinet or the next chamber, inwards at what stands in it. */
+function bound(which: 'top' | 'bottom', meets: Value, name: Value): string {
+  const [outwards, inwards] = which === 'top' ? ['above', 'below'] : ['below', 'above'];
+  if (meets === 'cabinet') return `${outwards} the inside of the cabinet`;
+  if (meets === 'chamber') return `${outwards} where chamber “${name}” begins`;
+  return `${inwards} the centre of ${name}`;
+}
+
+const wayPast = (meets: Value, name: Value): string => {
+  if (meets === 'cabinet') return '';
+  return meets === 'chamber' ? `make chamber “${name}” smaller` : `move ${name}`;
 };

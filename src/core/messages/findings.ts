@@ -1,5 +1,18 @@
+import { capital, placeWords } from './document/subject.ts';
 import type { WordingByCode } from './problem.ts';
-import { decibels, hertz, metresPerSecond, millimetres, ohms, watts } from './shortFigures.ts';
+import {
+  amperes,
+  dayTime,
+  decibels,
+  degreesC,
+  hertz,
+  metresPerSecond,
+  millimetres,
+  ohms,
+  volts,
+  watts,
+} from './shortFigures.ts';
+import { suitabilityWording } from './suitability.ts';
 
 /** Sentences of the design flaws. */
 export const findingsWording: WordingByCode = {
@@ -17,17 +30,35 @@ export const findingsWording: WordingByCode = {
     sentence: `The voice coil of ${place.id} would take ${watts(v.powerW)} from a sine of ${hertz(v.atHz)} at this drive; it is rated ${watts(v.ratedW)}.`,
     remedy: 'Lower the drive, or let the crossover cut earlier.',
   }),
+  'finding.coil-heat': (v, place) => ({
+    sentence: `The voice coil of ${place.id} would reach ${degreesC(v.temperatureC)} in the long run of music whose peaks are those of this drive (${watts(v.powerW)} on average, peaks ${decibels(v.crestDb)} above); it is held to bear ${degreesC(v.limitC)}.`,
+    remedy:
+      'Lower the drive, or let the crossover cut earlier. A coil that hot burns fingers and can char its former; let it cool before touching the driver.',
+  }),
+  'finding.amplifier-voltage': (v, place) => ({
+    sentence: `${place.id} would have to give ${volts(v.value)} peak at ${hertz(v.atHz)} for this drive; it gives no more than ${volts(v.limit)}.`,
+    remedy: 'Lower the drive, or state a stronger amplifier. A clipping amplifier can burn out a tweeter.',
+  }),
+  'finding.amplifier-current': (v, place) => ({
+    sentence: `${place.id} would have to give ${amperes(v.value)} peak at ${hertz(v.atHz)} for this drive; it gives no more than ${amperes(v.limit)}.`,
+    remedy:
+      'Lower the drive, raise the impedance there, or state a stronger amplifier. Music can ask for two to three times the current of a sine (from memory).',
+  }),
+  'finding.hearing': (v) => ({
+    sentence: `Music at this drive comes to about ${Math.round(Number(v.levelDb))} dB at the listening point; above 85 dB for long it harms hearing, and at this level ${dayTime(v.timeS)} a day is the most (from memory).`,
+    remedy: 'Lower the drive, keep it short, or wear hearing protection.',
+  }),
   'finding.excursion': (v, place) => ({
     sentence: `${place.id} passes its linear excursion from ${hertz(v.lowHz)} to ${hertz(v.highHz)}: ${millimetres(v.peakM)} of ${millimetres(v.limitM)} one way, peak, worst at ${hertz(v.atHz)}.`,
     remedy:
       'Lower the drive, tune the chamber lower or make it smaller, or put an active high-pass before the amplifier.',
   }),
   'finding.port-loud': (v, place) => ({
-    sentence: `Air in ${place.id} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; above about ${metresPerSecond(v.guideMPerS)} a port is likely heard (a guide value, not a limit; from memory).`,
+    sentence: `Air in ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; above about ${metresPerSecond(v.guideMPerS)} a port is likely heard (a guide value, not a limit; from memory).`,
     remedy: 'Give the port more area, which also asks for more length, or lower the drive.',
   }),
   'finding.port-careful': (v, place) => ({
-    sentence: `Air in ${place.id} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; straight edges are often heard from about ${metresPerSecond(v.guideMPerS)} (a guide value, not a limit; from memory).`,
+    sentence: `Air in ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; straight edges are often heard from about ${metresPerSecond(v.guideMPerS)} (a guide value, not a limit; from memory).`,
     remedy: 'Round the ends of the port, or give it more area.',
   }),
   'finding.crossover-polarity': (v) => ({
@@ -50,8 +81,19 @@ export const findingsWording: WordingByCode = {
     sentence: `${place.id} is never heard: at its loudest it stays ${decibels(v.belowDb)} below the mean level.`,
     remedy: 'Look for a value in its crossover that is off by a decade, or for a part that shorts or cuts it off.',
   }),
+  'finding.unsuited-box': (v, place) => {
+    const reason = suitabilityWording[String(v.because)]?.(v, place);
+    const box = v.kind === 'open-baffle' ? 'the open baffle' : `its ${kindWords(v.kind)} box`;
+    return {
+      sentence: `${place.id} is a poor match for ${box}. ${reason?.sentence ?? ''}`.trim(),
+      remedy:
+        v.suits === ''
+          ? (reason?.remedy ?? 'Choose another driver.')
+          : `By its numbers it suits ${v.suits === 'open-baffle' ? 'an open baffle' : `a ${kindWords(v.suits)} box`}; or choose another driver for this one.`,
+    };
+  },
   'finding.port-over-edge': (v, place) => ({
-    sentence: `${place.id} cuts ${millimetres(v.overM)} into a panel or past the cabinet's edge.`,
+    sentence: `${capital(placeWords(place, v))} cuts ${millimetres(v.overM)} into a panel or past the cabinet's edge.`,
     remedy: 'Move it inwards, or make it narrower.',
   }),
   'finding.driver-over-edge': (v, place) => ({
@@ -67,11 +109,14 @@ export const findingsWording: WordingByCode = {
     remedy: 'Make the cabinet deeper, or choose a shallower driver.',
   }),
   'finding.port-too-long': (v, place) => ({
-    sentence: `${place.id} is ${millimetres(v.lengthM)} long and only ${millimetres(v.roomM)} leave its inner end free (one width of air behind it; common practice, no source).`,
+    sentence: `${capital(placeWords(place, v))} is ${millimetres(v.lengthM)} long and only ${millimetres(v.roomM)} leave its inner end free (one width of air behind it; common practice, no source).`,
     remedy: 'Bend the port, make it narrower, or make the cabinet deeper.',
   }),
   'finding.chambers-overlap': (v, place) => ({
-    sentence: `Chambers ${place.id} and ${v.other} share ${millimetres(v.sharedM)} of height.`,
+    sentence: `Chambers “${v.name ?? place.id}” and “${v.chamberId}” share ${millimetres(v.sharedM)} of height.`,
     remedy: 'Move the top or bottom of one of them; the same air cannot belong to both.',
   }),
 };
+
+const kindWords = (kind: string | number | undefined): string =>
+  String(kind).replace('passive-radiator', 'passive radiator');

@@ -7,6 +7,10 @@ export interface Place {
     | 'mount'
     | 'chamber'
     | 'port'
+    | 'radiator'
+    | 'brace'
+    /** A line of the cabinet, `line` being one of a text. */
+    | 'duct'
     | 'curve'
     | 'file'
     | 'line'

@@ -19,3 +19,12 @@ export const ohms = (value: string | number | undefined): string => `${digits(nu
 export const watts = (value: string | number | undefined): string => `${digits(numeric(value), 2)} W`;
 export const metresPerSecond = (value: string | number | undefined): string => `${digits(numeric(value), 2)} m/s`;
 export const decibels = (value: string | number | undefined): string => `${digits(numeric(value), 2)} dB`;
+export const volts = (value: string | number | undefined): string => `${digits(numeric(value), 3)} V`;
+export const amperes = (value: string | number | undefined): string => `${digits(numeric(value), 2)} A`;
+export const degreesC = (value: string | number | undefined): string => `${digits(numeric(value), 3)} °C`;
+/** A stretch of a day in hours, minutes or seconds. */
+export const dayTime = (value: string | number | undefined): string => {
+  const s = numeric(value);
+  if (s >= 3600) return `${digits(s / 3600, 2)} h`;
+  return s >= 60 ? `${digits(s / 60, 2)} min` : `${digits(s, 2)} s`;
+};

@@ -1,10 +1,11 @@
+import { capital, placeWords } from './document/subject.ts';
 import type { WordingByCode } from './problem.ts';
 import { hertz, litres, millimetres } from './shortFigures.ts';
 
 /** Sentences of the codes that begin with `speaker.`. */
 export const speakerWording: WordingByCode = {
   'speaker.no-volume-left': (v, place) => ({
-    sentence: `Chamber ${place.id} has no air left: ${litres(v.grossM3)} less ${litres(v.takenM3)} for drivers, ports and braces.`,
+    sentence: `Chamber “${v.name ?? place.id}” has no air left: ${litres(v.grossM3)} less ${litres(v.takenM3)} for drivers, ports and braces.`,
     remedy: 'Make the cabinet or the chamber larger, or take a port or brace out of it.',
   }),
   'speaker.no-inside': (v) => ({
@@ -20,7 +21,7 @@ export const speakerWording: WordingByCode = {
     remedy: 'Give it a place on the front.',
   }),
   'speaker.unknown-chamber': (v, place) => ({
-    sentence: `${place.id} names a chamber that is not in the project: ${v.chamberId}.`,
+    sentence: `${capital(placeWords(place, v))} names a chamber that is not in the project: ${v.chamberId}.`,
     remedy: 'Choose one of the project’s chambers for it.',
   }),
   'speaker.no-amplifier': () => ({

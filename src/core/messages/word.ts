@@ -1,4 +1,6 @@
 import { acousticsWording } from './acoustics.ts';
+import { alignmentsWording } from './alignments.ts';
+import { buildWording } from './build.ts';
 import { circuitWording } from './circuit.ts';
 import { designWording } from './design.ts';
 import { documentWording } from './document.ts';
@@ -6,6 +8,7 @@ import { findingsWording } from './findings.ts';
 import { measuredWording } from './measured.ts';
 import type { Place, Problem, Wording, WordingByCode } from './problem.ts';
 import { speakerWording } from './speaker.ts';
+import { suitabilityWording } from './suitability.ts';
 import { unitsWording } from './units.ts';
 
 // A Map, so that a code such as `constructor` finds nothing.
@@ -18,7 +21,10 @@ for (const room of [
   documentWording,
   speakerWording,
   findingsWording,
+  buildWording,
   designWording,
+  alignmentsWording,
+  suitabilityWording,
 ]) {
   for (const [code, wording] of Object.entries(room)) {
     if (wordings.has(code)) throw new Error(`Two rooms word ${code}.`);

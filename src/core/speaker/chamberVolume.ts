@@ -1,4 +1,5 @@
 import { portDisplacementM3 } from '../acoustics/index.ts';
+import { braceVolumeM3, chamberHeights, spaceBetweenM3, thicknessOfM } from '../document/insideSpace.ts';
 import type { Chamber, Enclosure, Project } from '../document/schema.ts';
 
 export interface ChamberVolume {
@@ -9,17 +10,15 @@ export interface ChamberVolume {
   readonly apparentM3: number;
   readonly driversM3: number;
   readonly portsM3: number;
+  /** Braces as stated and as drawn, and the crossover's board. */
+  readonly woodM3: number;
 }
 
-/** Space between the chamber's bottom and top across the clear width and depth of the cabinet, m³. */
+/** Space between the chamber's bottom and top across the clear width and depth of the cabinet, m³; 0 where they cross. */
 export function grossVolumeM3(chamber: Chamber, enclosure: Enclosure): number {
   if (chamber.volume.kind === 'stated') return chamber.volume.grossM3;
-  const { panelM, widthM, heightM, depthM } = enclosure;
-  const bottom = Math.max(chamber.volume.bottomM, panelM);
-  const top = Math.min(chamber.volume.topM, heightM - panelM);
-  const clearDepth = depthM - 2 * panelM;
-  const depth = Math.min(chamber.volume.depthM ?? clearDepth, clearDepth);
-  return (widthM - 2 * panelM) * (top - bottom) * depth;
+  const { bottomM, topM } = chamberHeights(chamber, enclosure);
+  return spaceBetweenM3(enclosure, bottomM, topM, chamber.volume.depthM);
 }
 
 /**
@@ -40,10 +39,16 @@ export function chamberVolume(project: Project, chamber: Chamber): ChamberVolume
   let portsM3 = 0;
   for (const port of enclosure.ports) {
     if (port.chamberId === chamber.id) {
-      portsM3 += port.count * portDisplacementM3(port.shape, port.wallM, Math.max(0, port.lengthM - enclosure.panelM));
+      portsM3 +=
+        port.count *
+        portDisplacementM3(port.shape, port.wallM, Math.max(0, port.lengthM - thicknessOfM(enclosure, port.face)));
     }
   }
   const grossM3 = grossVolumeM3(chamber, enclosure);
-  const netM3 = grossM3 - driversM3 - portsM3 - chamber.bracesM3;
-  return { grossM3, netM3, apparentM3: netM3 * chamber.fillGain, driversM3, portsM3 };
+  let woodM3 = chamber.bracesM3;
+  const { braces, board } = enclosure.wood;
+  for (const brace of braces) if (brace.chamberId === chamber.id) woodM3 += braceVolumeM3(brace, chamber, enclosure);
+  if (board?.chamberId === chamber.id) woodM3 += board.widthM * board.heightM * board.depthM;
+  const netM3 = grossM3 - driversM3 - portsM3 - woodM3;
+  return { grossM3, netM3, apparentM3: netM3 * chamber.fillGain, driversM3, portsM3, woodM3 };
 }

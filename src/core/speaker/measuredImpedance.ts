@@ -1,7 +1,8 @@
 import { type Branch, compileCircuit, inputImpedance, solveCircuit, tabulateAdmittances } from '../circuit/index.ts';
 import { blendWeight, unwrapPhase } from '../measured/index.ts';
 import { type Result, succeed } from '../messages/problem.ts';
-import { airBranches, driverBranches } from './assemble.ts';
+import { airBranches } from './airBranches.ts';
+import { driverBranches } from './driverBranches.ts';
 import type { ModelSpeaker, SpeakerModel } from './model.ts';
 import { tableBranch } from './nodeNames.ts';
 import { tableOnGrid } from './tableOnGrid.ts';
@@ -39,19 +40,12 @@ interface Impedance {
   readonly im: Float64Array;
 }
 
-/** Impedance of one driver in its chamber, by the model alone. */
+/** Impedance of one driver in its cabinet with all others taken out, by the model alone. */
 function ownImpedance(model: SpeakerModel, speaker: ModelSpeaker, omegas: Float64Array): Result<Impedance> {
-  const chambers = model.chambers.filter((c) => c.id === speaker.chamberId);
-  const alone: SpeakerModel = {
-    ...model,
-    chambers,
-    ports: model.ports.filter((p) => p.chamberId === speaker.chamberId),
-    passiveRadiators: model.passiveRadiators.filter((p) => p.chamberId === speaker.chamberId),
-  };
   const compiled = compileCircuit([
     { kind: 'source', id: 'test', nodes: ['t', '0'], voltageV: 1, resistanceOhm: 0 },
     ...driverBranches(speaker, 't', '0'),
-    ...airBranches(alone),
+    ...airBranches(model),
   ]);
   if (!compiled.ok) return compiled;
   const solved = solveCircuit(compiled.value, tabulateAdmittances(compiled.value, omegas));

@@ -1,4 +1,7 @@
+import type { DuctSection, OpenEnd } from '../acoustics/duct/index.ts';
+import type { FibreFill } from '../acoustics/fill/index.ts';
 import type { AirProperties, DriverParameters, EdgePaths, StatedLoss } from '../acoustics/index.ts';
+import type { Admittance } from '../circuit/branch.ts';
 import type { Part } from '../circuit/part.ts';
 
 export type { AirProperties, DriverParameters, EdgePaths, StatedLoss };
@@ -8,10 +11,21 @@ export type { AirProperties, DriverParameters, EdgePaths, StatedLoss };
 
 export interface ModelChamber {
   readonly id: string;
-  /** Apparent volume: net times what the filling gains. */
+  /** Apparent volume: net times what the filling gains; at 50 Hz where the filling's effect is computed. */
   readonly volumeM3: number;
   readonly leak: StatedLoss | null;
   readonly absorption: StatedLoss | null;
+  /** Absent: `volumeM3` and `absorption` say it all. */
+  readonly filling?: ChamberFilling;
+}
+
+/** Fibre in a chamber: stuffed into a share of it, before the wall behind `depthM`, or as sheets on its walls. */
+export interface ChamberFilling {
+  readonly netM3: number;
+  readonly fill: FibreFill;
+  readonly placing:
+    | { readonly kind: 'stuffed'; readonly share: number; readonly depthM: number }
+    | { readonly kind: 'lined'; readonly areaM2: number; readonly thicknessM: number };
 }
 
 /** A source of sound on the cabinet: where it is and how it radiates. */
@@ -24,16 +38,32 @@ export interface Radiation {
   readonly offAxisDeg: number;
   /** Lengths of the detour over the cabinet's edges and their weights (sum 1); null for pure half space. */
   readonly edges: EdgePaths | null;
+  /** Set for a cone whose back radiates too, on an open baffle: it stands in the place of `edges` in every view. */
+  readonly dipole?: DipolePaths;
+}
+
+/** Ways from a cone's front to its back round an open baffle: lengths as of two sources that far apart, weights that add up to 1. */
+export interface DipolePaths {
+  readonly separationsM: Float64Array;
+  readonly weights: Float64Array;
+  /** Cosine of the angle between the baffle's normal and the path; negative behind it. */
+  readonly cosine: number;
 }
 
 export interface ModelPort {
   readonly id: string;
   readonly chamberId: string;
+  /** The chamber at its other end; absent or null: the air outside, into which it radiates. */
+  readonly toChamberId?: string | null;
   /** One port's area times their number. */
   readonly areaM2: number;
   /** Length with end corrections. */
   readonly effectiveLengthM: number;
   readonly loss: StatedLoss | null;
+  /** Resistance of a filling in the bore, Pa·s/m³; absent: none. */
+  readonly stuffingPaSPerM3?: number;
+  /** Set where the bore is a pipe with standing waves of its own, not a mass alone. */
+  readonly pipe?: { readonly section: DuctSection; readonly count: number; readonly outerEnd: OpenEnd };
   readonly radiation: Radiation;
 }
 
@@ -41,10 +71,26 @@ export interface ModelPassiveRadiator {
   readonly id: string;
   readonly chamberId: string;
   readonly sdM2: number;
+  /** With the added mass. */
   readonly mmsKg: number;
   readonly cmsMPerN: number;
   readonly rmsKgPerS: number;
   readonly radiation: Radiation;
+}
+
+/** A duct from a chamber, straight or tapered along straight lines, its first stretch filled or all of it empty. */
+export interface ModelLine {
+  readonly id: string;
+  readonly chamberId: string;
+  readonly lengthM: number;
+  readonly startAreaM2: number;
+  readonly endAreaM2: number;
+  readonly filled: { readonly share: number; readonly fill: FibreFill } | null;
+  /** Where it ends: shut, in another chamber, or in the open, from where it radiates. */
+  readonly end:
+    | { readonly kind: 'closed' }
+    | { readonly kind: 'chamber'; readonly chamberId: string }
+    | { readonly kind: 'open'; readonly radiation: Radiation };
 }
 
 /** A measured table for one driver, already on what `blendHz` needs: ascending frequencies. */
@@ -59,7 +105,10 @@ export interface ModelSpeaker {
   /** Id of the speaker part in the network, `LS1`. */
   readonly partId: string;
   readonly parameters: DriverParameters;
+  /** The chamber behind it; null: none, its back is closed or in the open. */
   readonly chamberId: string | null;
+  /** The chamber in front of it; absent or null: the air outside, into which it radiates. */
+  readonly frontChamberId?: string | null;
   readonly radiation: Radiation;
   readonly measured: {
     readonly blendHz: number;
@@ -75,10 +124,14 @@ export interface ModelAmplifier {
   readonly voltageV: number;
   /** Output resistance plus cable, both ways. */
   readonly resistanceOhm: number;
+  /** Complex factor on its voltage over the sweep: the active filters before it; absent: 1. */
+  readonly drive?: Admittance;
 }
 
 export interface SpeakerModel {
   readonly air: AirProperties;
+  /** For the viscosity of the air in pipes and lines; 20 where absent. */
+  readonly airTemperatureC?: number;
   readonly amplifiers: readonly ModelAmplifier[];
   /** The network's parts, speakers and amplifiers included. */
   readonly parts: readonly Part[];
@@ -86,6 +139,7 @@ export interface SpeakerModel {
   readonly chambers: readonly ModelChamber[];
   readonly ports: readonly ModelPort[];
   readonly passiveRadiators: readonly ModelPassiveRadiator[];
+  readonly lines?: readonly ModelLine[];
   /** `full-space` halves every pressure; `half-space` and `baffle-step` differ by the `edges` of each radiation. */
   readonly radiation: 'baffle-step' | 'half-space' | 'full-space';
 }

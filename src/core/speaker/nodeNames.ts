@@ -6,6 +6,10 @@ export const emfNode = (partId: string): string => `@emf:${partId}`;
 export const coneNode = (partId: string): string => `@cone:${partId}`;
 /** The air in a chamber. */
 export const airNode = (chamberId: string): string => `@air:${chamberId}`;
+/** The air at the mouth of a port that is a pipe. */
+export const mouthNode = (portId: string): string => `@mouth:${portId}`;
+/** The air in a line after its piece `k`. */
+export const lineNode = (lineId: string, k: number): string => `@line:${lineId}:${k}`;
 
 /** Branch ids of a driver, a chamber, a port. */
 export const coilBranch = (partId: string): string => `${partId} coil`;
@@ -16,3 +20,4 @@ export const volumeBranch = (chamberId: string): string => `${chamberId} air`;
 export const leakBranch = (chamberId: string): string => `${chamberId} leak`;
 export const portBranch = (portId: string): string => `${portId} port air`;
 export const radiatorBranch = (radiatorId: string): string => `${radiatorId} passive radiator`;
+export const lineMouthBranch = (lineId: string): string => `${lineId} mouth`;

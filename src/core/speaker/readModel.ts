@@ -1,10 +1,14 @@
-import { airProperties, portEffectiveLengthM, portSectionM2 } from '../acoustics/index.ts';
+import { airProperties } from '../acoustics/index.ts';
+import { viscousAir } from '../acoustics/viscousAir.ts';
 import type { Project } from '../document/schema.ts';
 import { type Finding, type Problem, problem, type Result, succeed } from '../messages/problem.ts';
 import { type ChamberVolume, chamberVolume } from './chamberVolume.ts';
 import { listeningPoint } from './listeningPoint.ts';
 import type { SpeakerModel } from './model.ts';
-import { type PathMemory, rememberedPath } from './radiationPath.ts';
+import type { PathMemory } from './radiationPath.ts';
+import { readAmplifier } from './readAmplifier.ts';
+import { readChambers } from './readChambers.ts';
+import { readOutlets } from './readOutlets.ts';
 import { readSpeakers } from './readSpeakers.ts';
 
 export interface ReadModel {
@@ -55,7 +59,7 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
       problems.push(problem('speaker.unknown-amplifier', { kind: 'part', id: part.id }));
       return [];
     }
-    return [{ id: part.id, voltageV: chain.driveV, resistanceOhm: settings.outputResistanceOhm + settings.cableOhm }];
+    return [readAmplifier(settings, chain.driveV, problems)];
   });
   if (amplifiers.length === 0) problems.push(problem('speaker.no-amplifier', { kind: 'document' }));
   const listener = listeningPoint(project.listening);
@@ -70,25 +74,11 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
     problems.push(problem('speaker.listener-inside', { kind: 'field', field: 'distanceM' }));
   }
   const speakers = readSpeakers(project, air.value, listener, paths, problems, findings);
-  const ports = enclosure.ports.map((port) => ({
-    id: port.id,
-    chamberId: port.chamberId,
-    areaM2: port.count * portSectionM2(port.shape),
-    effectiveLengthM: portEffectiveLengthM(port),
-    loss: port.loss,
-    radiation: rememberedPath(
-      paths,
-      `port ${port.id}`,
-      project,
-      { xM: port.xM, yM: port.yM, zM: port.face === 'front' ? 0 : -enclosure.depthM },
-      port.face,
-      Math.sqrt((port.count * portSectionM2(port.shape)) / Math.PI),
-      listener,
-    ),
-  }));
+  const viscous = viscousAir(air.value, project.air.temperatureC);
+  const { ports, passiveRadiators, lines } = readOutlets(project, viscous, listener, paths);
   for (const source of [
     ...speakers.map((s) => ({ id: s.partId, ...s.radiation })),
-    ...ports.map((p) => ({ id: p.id, ...p.radiation })),
+    ...[...ports, ...passiveRadiators].map((p) => ({ id: p.id, ...p.radiation })),
   ]) {
     if (source.distanceM >= LEAST_DISTANCE_M) continue;
     problems.push(
@@ -104,20 +94,16 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
     problems.push(problem('speaker.unknown-chamber', { kind: 'port', id }, { chamberId }));
   }
   if (problems.length > 0) return { ok: false, problems };
-  const chambers = enclosure.chambers.map((chamber) => ({
-    id: chamber.id,
-    volumeM3: volumes.get(chamber.id)!.apparentM3,
-    leak: chamber.leak,
-    absorption: chamber.absorption,
-  }));
   const model: SpeakerModel = {
     air: air.value,
+    airTemperatureC: project.air.temperatureC,
     amplifiers,
     parts: network.parts,
     speakers,
-    chambers,
+    chambers: readChambers(project, volumes, viscous),
     ports,
-    passiveRadiators: [],
+    passiveRadiators,
+    lines,
     radiation: project.listening.radiation,
   };
   return succeed({ model, volumes, findings });

@@ -51,8 +51,11 @@ export function readSpeakers(
     if (driver === undefined) problems.push(problem('speaker.unknown-driver', place, { driverId: part.driverId }));
     if (mount === undefined) problems.push(problem('speaker.no-mount', place));
     if (driver === undefined || mount === undefined) continue;
-    if (mount.chamberId !== null && !enclosure.chambers.some((c) => c.id === mount.chamberId)) {
-      problems.push(problem('speaker.unknown-chamber', place, { chamberId: mount.chamberId }));
+    const unknown = [mount.chamberId, mount.frontChamberId].find(
+      (id) => id !== null && !enclosure.chambers.some((c) => c.id === id),
+    );
+    if (unknown) {
+      problems.push(problem('speaker.unknown-chamber', place, { chamberId: unknown }));
       continue;
     }
     const own = parametersOf(driver);
@@ -62,6 +65,7 @@ export function readSpeakers(
       partId: part.id,
       parameters: own,
       chamberId: mount.chamberId,
+      frontChamberId: mount.frontChamberId,
       radiation: rememberedPath(paths, part.id, project, at, 'front', Math.sqrt(own.sdM2 / Math.PI), listener),
       measured: tablesOf(driver),
     });

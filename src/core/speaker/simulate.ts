@@ -10,13 +10,15 @@ import {
 import { type Result, succeed } from '../messages/problem.ts';
 import { assembleCircuit } from './assemble.ts';
 import { addInto, complexCurve } from './complexCurve.ts';
+import { besideCone } from './driverBranches.ts';
 import { correctionBranches } from './measuredImpedance.ts';
 import { blendMeasuredPressure } from './measuredPressure.ts';
 import type { ModelSpeaker, SpeakerModel } from './model.ts';
-import { airNode, coneNode, emfNode, portBranch, radiatorBranch } from './nodeNames.ts';
+import { coneNode, emfNode, lineMouthBranch, portBranch, radiatorBranch } from './nodeNames.ts';
+import { outletResult } from './outletResult.ts';
 import { partPowers } from './partPowers.ts';
 import { radiateInto } from './radiate.ts';
-import type { AmplifierResult, ComplexCurve, PortResult, Simulation, SpeakerResult } from './simulation.ts';
+import type { AmplifierResult, ComplexCurve, Simulation, SpeakerResult } from './simulation.ts';
 import type { Solved } from './solved.ts';
 
 /**
@@ -50,11 +52,23 @@ export function simulate(
   const ports = model.ports.map((port) =>
     outletResult(model, { ...port, branch: portBranch(port.id) }, port.areaM2, solved, omegas),
   );
-  const passiveRadiators = model.passiveRadiators.map((radiator) =>
-    outletResult(model, { ...radiator, branch: radiatorBranch(radiator.id) }, radiator.sdM2, solved, omegas),
-  );
+  const passiveRadiators = model.passiveRadiators.map((radiator) => {
+    const outlet = outletResult(
+      model,
+      { ...radiator, branch: radiatorBranch(radiator.id) },
+      radiator.sdM2,
+      solved,
+      omegas,
+    );
+    return { ...outlet, excursionPeakM: excursionOf(outlet.volumeVelocity, radiator.sdM2, omegas) };
+  });
+  const lines = (model.lines ?? []).flatMap((line) => {
+    if (line.end.kind !== 'open') return [];
+    const outlet = { id: line.id, branch: lineMouthBranch(line.id), radiation: line.end.radiation };
+    return [outletResult(model, outlet, line.endAreaM2, solved, omegas)];
+  });
   const sum = complexCurve(omegas.length);
-  for (const source of [...speakers, ...ports, ...passiveRadiators]) addInto(sum, source.pressure);
+  for (const source of [...speakers, ...ports, ...lines, ...passiveRadiators]) addInto(sum, source.pressure);
   let nearestM = Number.POSITIVE_INFINITY;
   for (const speaker of model.speakers) nearestM = Math.min(nearestM, speaker.radiation.distanceM);
   return succeed({
@@ -64,6 +78,7 @@ export function simulate(
     speakers,
     ports,
     passiveRadiators,
+    lines,
     sum,
     partPowersW: partPowers(model, solved, speakers),
     referenceDelayS: Number.isFinite(nearestM) ? nearestM / model.air.soundSpeedMPerS : 0,
@@ -88,21 +103,18 @@ function speakerResult(
   { solution }: Solved,
   omegas: Float64Array,
 ): SpeakerResult {
-  const { partId, parameters, chamberId, radiation } = speaker;
+  const { partId, parameters, radiation } = speaker;
   const part = model.parts.find((p) => p.id === partId);
   if (part === undefined) throw new RangeError(`The network has no speaker ${partId}.`);
   const [plus, minus] = part.nodes;
   const gyrationS = parameters.sdM2 / parameters.blTm;
   const terminalVoltage = difference(solution, plus, minus, 1);
   const volumeVelocity = difference(solution, emfNode(partId), minus, gyrationS);
-  const behind = chamberId === null ? '0' : airNode(chamberId);
-  const current = difference(solution, coneNode(partId), behind, gyrationS);
-  const excursionPeakM = new Float64Array(omegas.length);
-  for (let i = 0; i < omegas.length; i++) {
-    const flow = Math.sqrt(volumeVelocity.re[i]! ** 2 + volumeVelocity.im[i]! ** 2);
-    excursionPeakM[i] = (Math.SQRT2 * flow) / (parameters.sdM2 * omegas[i]!);
-  }
+  const current = difference(solution, coneNode(partId), besideCone(speaker.chamberId), gyrationS);
+  const excursionPeakM = excursionOf(volumeVelocity, parameters.sdM2, omegas);
   const pressure = complexCurve(omegas.length);
+  // A cone in front of which there is a chamber is heard through that chamber's ports only.
+  if (speaker.frontChamberId) return { partId, terminalVoltage, current, volumeVelocity, excursionPeakM, pressure };
   radiateInto(pressure, volumeVelocity, radiation, model, omegas);
   if (speaker.measured?.response != null) {
     blendMeasuredPressure(pressure, speaker, terminalVoltage, model, omegas);
@@ -110,36 +122,12 @@ function speakerResult(
   return { partId, terminalVoltage, current, volumeVelocity, excursionPeakM, pressure };
 }
 
-interface Outlet {
-  readonly id: string;
-  readonly chamberId: string;
-  readonly branch: string;
-  readonly radiation: ModelSpeaker['radiation'];
-}
-
-/** Flow through a port or passive radiator: chamber pressure times its admittance. */
-function outletResult(
-  model: SpeakerModel,
-  outlet: Outlet,
-  areaM2: number,
-  solved: Solved,
-  omegas: Float64Array,
-): PortResult {
-  const { compiled, table, solution } = solved;
-  const row = table.rows[compiled.indexOf.get(outlet.branch)!]!;
-  const inside = solution.potential(airNode(outlet.chamberId));
-  const volumeVelocity = complexCurve(omegas.length);
-  const airSpeedRmsMPerS = new Float64Array(omegas.length);
-  for (let i = 0; i < omegas.length; i++) {
-    const re = inside.re[i]! * row.re[i]! - inside.im[i]! * row.im[i]!;
-    const im = inside.re[i]! * row.im[i]! + inside.im[i]! * row.re[i]!;
-    volumeVelocity.re[i] = re;
-    volumeVelocity.im[i] = im;
-    airSpeedRmsMPerS[i] = Math.sqrt(re * re + im * im) / areaM2;
-  }
-  const pressure = complexCurve(omegas.length);
-  radiateInto(pressure, volumeVelocity, outlet.radiation, model, omegas);
-  return { id: outlet.id, volumeVelocity, airSpeedRmsMPerS, pressure };
+/** One-way peak of what moves an area at a volume velocity (rms), m. */
+function excursionOf(volumeVelocity: ComplexCurve, sdM2: number, omegas: Float64Array): Float64Array {
+  return omegas.map((omega, i) => {
+    const flow = Math.sqrt(volumeVelocity.re[i]! ** 2 + volumeVelocity.im[i]! ** 2);
+    return (Math.SQRT2 * flow) / (sdM2 * omega);
+  });
 }
 
 /** What an amplifier channel drives behind its own resistance and cable. */

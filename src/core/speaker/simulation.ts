@@ -29,6 +29,11 @@ export interface PortResult {
   readonly pressure: ComplexCurve;
 }
 
+export interface PassiveRadiatorResult extends PortResult {
+  /** One-way peak, m. */
+  readonly excursionPeakM: Float64Array;
+}
+
 export interface AmplifierResult {
   readonly id: string;
   /** v / i at the speaker's terminals, ohm: output resistance and cable not included. */
@@ -43,7 +48,9 @@ export interface Simulation {
   readonly amplifiers: readonly AmplifierResult[];
   readonly speakers: readonly SpeakerResult[];
   readonly ports: readonly PortResult[];
-  readonly passiveRadiators: readonly PortResult[];
+  readonly passiveRadiators: readonly PassiveRadiatorResult[];
+  /** Of each line that ends in the open, its mouth. */
+  readonly lines: readonly PortResult[];
   /** Sum of all pressures at the listening point. */
   readonly sum: ComplexCurve;
   /** Dissipated in each resistor, capacitor (ESR), inductor (DCR and core) and coil resistance, W, by part id. */

@@ -7,6 +7,7 @@ import type { UnitSystem } from '../../core/units/quantityKind.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import { useWorkbenchStore } from '../useWorkbenchStore.ts';
 import { bareUnit } from './bareUnit.ts';
+import { dispatchHere } from './dispatchHere.ts';
 import { editorHint } from './editorHint.ts';
 import { FieldMessage } from './FieldMessage.tsx';
 import { placeInPage } from './placeInPage.ts';
@@ -48,7 +49,10 @@ export function QuantityEditor(props: QuantityEditorProps) {
     if (box.current && anchor) placeInPage(box.current, anchor, 'over');
     input.current?.focus({ preventScroll: true });
     if (firstText === null) input.current?.select();
+    closed.current = false;
     return () => {
+      // What is still being worked out is no answer any more.
+      closed.current = true;
       if (gesture.current) store.getState().endGesture();
     };
   }, [firstText, store]);
@@ -68,7 +72,7 @@ export function QuantityEditor(props: QuantityEditorProps) {
     if (text.trim() === shown(value)) return leave(how);
     if (text.trim() === '') {
       if (!clear) return leave(how);
-      const found = store.getState().dispatch(clear());
+      const found = dispatchHere(store, clear());
       return found.length > 0 ? setProblems(found) : leave(how);
     }
     const now = parseQuantityNow(text, kind, bareUnit(text, kind, unit));

@@ -1,10 +1,11 @@
-import { useId, useRef, useState } from 'react';
+import { useId, useRef } from 'react';
 import type { Command } from '../../core/document/command.ts';
 import type { Problem } from '../../core/messages/problem.ts';
 import { quantityText } from '../../core/units/formatQuantity.ts';
 import type { QuantityKind } from '../../core/units/quantityKind.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import { useWorkbenchStore } from '../useWorkbenchStore.ts';
+import { dispatchHere } from './dispatchHere.ts';
 import { dragQuantity } from './dragQuantity.ts';
 import { FieldMessage } from './FieldMessage.tsx';
 import { QuantityEditor } from './QuantityEditor.tsx';
@@ -14,6 +15,7 @@ import { type Stepping, steppingOf } from './stepping.ts';
 import { stepQuantity } from './stepQuantity.ts';
 import { useDragGesture } from './useDragGesture.ts';
 import { useHeldKeys } from './useHeldKeys.ts';
+import { useWhileOpen } from './useWhileOpen.ts';
 import './quantity-field.css';
 
 export interface QuantityFieldProps {
@@ -41,6 +43,8 @@ export interface QuantityFieldProps {
   readonly className?: string;
 }
 
+const NONE: readonly Problem[] = [];
+
 /**
  * A value that is edited where it stands: arrow keys step it, dragging sideways changes it, click, Enter or typing opens
  * a small field for numbers, units and arithmetic. Every change is a command; one drag or one held key is one undo step.
@@ -50,8 +54,8 @@ export function QuantityField(props: QuantityFieldProps) {
   const stepping = props.stepping ?? steppingOf(kind);
   const store = useWorkbenchStore();
   const system = useWorkbench((s) => s.settings.units);
-  const [opened, setOpened] = useState<{ readonly text: string | null } | null>(null);
-  const [refused, setRefused] = useState<readonly Problem[]>([]);
+  const [opened, setOpened] = useWhileOpen<{ readonly text: string | null } | null>(null);
+  const [refused, setRefused] = useWhileOpen(NONE);
   const valueRef = useRef<HTMLSpanElement>(null);
   const keys = useHeldKeys();
   const messageId = useId();
@@ -60,7 +64,7 @@ export function QuantityField(props: QuantityFieldProps) {
     Math.min(props.greatest ?? Number.POSITIVE_INFINITY, Math.max(props.least ?? Number.NEGATIVE_INFINITY, next));
   const apply = (next: number): readonly Problem[] => {
     props.keep?.(next);
-    return props.command ? store.getState().dispatch(props.command(next)) : [];
+    return props.command ? dispatchHere(store, props.command(next)) : NONE;
   };
   const send = (next: number) => setRefused(apply(bounded(next)));
   const drag = useDragGesture<number>({
@@ -75,6 +79,8 @@ export function QuantityField(props: QuantityFieldProps) {
       event.preventDefault();
       keys.hold();
       send(stepQuantity(value, stepping, step, store.getState().settings.series, system));
+    } else if (event.key === 'Escape') {
+      setRefused(NONE);
     } else if (event.key === 'Enter' || event.key === 'F2') {
       event.preventDefault();
       setOpened({ text: null });
@@ -106,7 +112,7 @@ export function QuantityField(props: QuantityFieldProps) {
         onKeyUp={keys.release}
         onBlur={() => {
           keys.release();
-          setRefused([]);
+          setRefused(NONE);
         }}
         {...drag}
       >
@@ -129,7 +135,7 @@ export function QuantityField(props: QuantityFieldProps) {
           apply={apply}
           close={(how) => {
             setOpened(null);
-            setRefused([]);
+            setRefused(NONE);
             if (how === 'keyboard') valueRef.current?.focus();
           }}
         />

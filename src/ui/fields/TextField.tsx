@@ -1,8 +1,10 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { Command } from '../../core/document/command.ts';
 import type { Problem } from '../../core/messages/problem.ts';
 import { useWorkbenchStore } from '../useWorkbenchStore.ts';
+import { dispatchHere } from './dispatchHere.ts';
 import { FieldMessage } from './FieldMessage.tsx';
+import { useWhileOpen } from './useWhileOpen.ts';
 import './field-row.css';
 
 /** A short text, changed when the field is left or Enter is pressed; Escape gives back what it was. */
@@ -20,13 +22,13 @@ export function TextField({
   readonly longest?: number;
 }) {
   const store = useWorkbenchStore();
-  const [draft, setDraft] = useState<string | null>(null);
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [draft, setDraft] = useWhileOpen<string | null>(null);
+  const [problems, setProblems] = useWhileOpen<readonly Problem[]>([]);
   const messageId = useId();
   const commit = () => {
     if (draft === null) return;
     const text = draft.trim();
-    const found = text === value ? [] : store.getState().dispatch(command(text));
+    const found = text === value ? [] : dispatchHere(store, command(text));
     setProblems(found);
     if (found.length === 0) setDraft(null);
   };

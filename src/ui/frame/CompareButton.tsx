@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { useWorkbench } from '../useWorkbench.ts';
+import { KeepForm } from './KeepForm.tsx';
 import { Popover } from './Popover.tsx';
 import { placeBelowAnswer } from './placeBelowAnswer.ts';
 import { placeBeside } from './placeBeside.ts';
@@ -17,6 +18,7 @@ export function CompareButton() {
     >
       {(close) => (
         <Suspense fallback={<p className="frame-soft">One moment…</p>}>
+          <KeepForm />
           <CompareTable close={close} />
         </Suspense>
       )}

@@ -1,5 +1,6 @@
 import { compareProjects, type Difference } from '../../core/document/compareProjects.ts';
 import { formatField } from '../../core/document/describe/formatField.ts';
+import { thingName } from '../../core/document/describe/thingName.ts';
 import type { Project, Snapshot } from '../../core/document/schema.ts';
 import { fieldWords, lastField } from '../../core/messages/documentFields.ts';
 import { useWorkbench } from '../useWorkbench.ts';
@@ -87,8 +88,7 @@ const shown = ({ field }: Difference, value: Difference['before']): string =>
 
 function nameOf({ place, field }: Difference, now: Project, kept: Snapshot): string {
   const id = place.id ?? place.field ?? '';
-  const named = [...now.drivers, ...kept.drivers, ...now.enclosure.chambers, ...kept.enclosure.chambers];
-  const thing = (place.kind === 'driver' || place.kind === 'chamber') && named.find((one) => one.id === id)?.name;
+  const thing = thingName(place.kind, id, now) ?? thingName(place.kind, id, kept);
   const words = field === '' ? '' : fieldWords(lastField(field)).words;
-  return [thing || id, words].filter((text) => text !== '').join(', ');
+  return [thing ?? id, words].filter((text) => text !== '').join(', ');
 }

@@ -6,6 +6,7 @@ import { NARROW, useMedia } from '../useMedia.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import './FindingsStrip.css';
 import { selectionOf } from './selectionOf.ts';
+import { selectionWords } from './selectionWords.ts';
 
 const SEVERITY: Readonly<Record<Finding['severity'], { readonly word: string; readonly mark: string }>> = {
   danger: { word: 'Danger', mark: 'M8 1 15 14H1Z' },
@@ -24,6 +25,8 @@ export function FindingsStrip() {
     findings: s.evaluation?.findings ?? NONE,
     project: s.project,
   }));
+  // At once, not calmly: the good word must be gone before a problem is said.
+  const solved = useWorkbench((s) => s.problems.length === 0);
   const select = useWorkbench((s) => s.select);
   const [open, setOpen] = useState(false);
   const wide = useMedia(WIDE);
@@ -33,7 +36,7 @@ export function FindingsStrip() {
   const more = findings.length - atOnce;
   return (
     <section className="findings" data-open={open ? '' : undefined} aria-label="Findings" data-testid="findings">
-      {evaluated && findings.length === 0 && (
+      {evaluated && solved && findings.length === 0 && (
         <p className="findings-none">No flaw found at this drive and listening place.</p>
       )}
       <ul className="findings-list">
@@ -57,7 +60,7 @@ export function FindingsStrip() {
                 <button
                   type="button"
                   className="frame-link"
-                  aria-label={`Show ${selection.id}`}
+                  aria-label={`Show ${selectionWords(selection, project)}`}
                   onClick={() => select(selection)}
                 >
                   show

@@ -10,7 +10,7 @@ export function KeepButton() {
     <button
       type="button"
       className="frame-button frame-button-main"
-      title="Keep the present state for comparison (K)"
+      title="Keep the present state for comparison (K); Compare keeps it under a name of your own"
       onClick={() =>
         dispatch({
           type: 'keep-state',

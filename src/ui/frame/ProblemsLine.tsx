@@ -2,6 +2,7 @@ import { word } from '../../core/messages/word.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import './notices.css';
 import { selectionOf } from './selectionOf.ts';
+import { selectionWords } from './selectionWords.ts';
 
 /** Why the present design cannot be computed. The plots keep the last good picture meanwhile, and this line says so. */
 export function ProblemsLine() {
@@ -23,7 +24,7 @@ export function ProblemsLine() {
                   {sentence} <span className="frame-soft">{remedy}</span>
                   {selection && (
                     <button type="button" className="frame-link" onClick={() => select(selection)}>
-                      show {selection.id}
+                      show {selectionWords(selection, project)}
                     </button>
                   )}
                 </li>

@@ -54,7 +54,7 @@ export function keyItems(figures: KeyFigures, project: Project, units: UnitSyste
   }
   if (figures.rippleDb !== null) {
     const about = `Half of greatest less least level of the sum from 200 Hz to 10 kHz: ± re the middle between them; ${place}`;
-    add('ripple', `±${figures.rippleDb.toFixed(1)} dB`, '200 Hz to 10 kHz', about, { why: [whySpread] });
+    add('ripple', `±${figures.rippleDb.toFixed(1)} dB`, '200 Hz–10 kHz', about, { why: [whySpread] });
   }
   const least = figures.leastImpedance;
   if (least) {

@@ -22,8 +22,14 @@ const RESULTS: readonly {
     words: 'mean level, 200 Hz to 2 kHz',
     of: ({ meanLevelDbSpl }) => (meanLevelDbSpl === null ? null : `${meanLevelDbSpl.toFixed(1)} dB`),
   },
-  { words: '−3 dB', of: ({ lowMinus3Hz }) => (lowMinus3Hz === null ? null : figure(lowMinus3Hz, 'frequency')) },
-  { words: '200 Hz to 10 kHz', of: ({ rippleDb }) => (rippleDb === null ? null : `±${rippleDb.toFixed(1)} dB`) },
+  {
+    words: '−3 dB re mean, 200 Hz to 2 kHz',
+    of: ({ lowMinus3Hz }) => (lowMinus3Hz === null ? null : figure(lowMinus3Hz, 'frequency')),
+  },
+  {
+    words: '200 Hz to 10 kHz, half of greatest minus least',
+    of: ({ rippleDb }) => (rippleDb === null ? null : `±${rippleDb.toFixed(1)} dB`),
+  },
   {
     words: 'least impedance',
     of: ({ leastImpedance: least }) =>

@@ -1,7 +1,9 @@
-import { useEffect, useState } from 'react';
+import { type CSSProperties, useEffect, useState } from 'react';
+import { useWhileOpen } from '../fields/useWhileOpen.ts';
 import { useWorkbench } from '../useWorkbench.ts';
 import { NetlistPanel } from './crossover/netlist/NetlistPanel.tsx';
 import { SectionPanel } from './crossover/sections/SectionPanel.tsx';
+import { leastDrawingWidth } from './drawingUnit.ts';
 import { AddWay } from './driver/AddWay.tsx';
 import { LaneHeads } from './LaneHeads.tsx';
 import { laneLayout } from './laneLayout.ts';
@@ -23,9 +25,11 @@ export function Lanes() {
   const [ref, { widthPx }] = useBoxSize<HTMLDivElement>();
   const remPx = useRemPx();
   const layout = laneLayout(widthPx, remPx);
-  const [drawer, setDrawer] = useState<Drawer | null>(null);
+  const [drawer, setDrawer] = useWhileOpen<Drawer | null>(null);
   const [nodesNamed, setNodesNamed] = useState(false);
-  const [edited, edit] = useState<string | null>(null);
+  const [edited, edit] = useWhileOpen<string | null>(null);
+  const planWidth = useWorkbench((s) => s.schematic?.width ?? 0);
+  const drawingLeast = { '--drawing-least': leastDrawingWidth(planWidth) } as CSSProperties;
   const parts = {
     layout,
     nodesNamed,
@@ -39,11 +43,12 @@ export function Lanes() {
   // A driver picked anywhere, as by a finding about its data sheet, opens that sheet.
   useEffect(() => {
     if (pickedWay !== null) edit(pickedWay);
-  }, [pickedWay]);
+  }, [pickedWay, edit]);
+  const opening = useWorkbench((s) => s.opening);
   const lesson = useWorkbench((s) => s.project.opensWith === 'teach-port');
   return (
-    <div ref={ref} className="lanes">
-      {lesson ? <TeachPort /> : null}
+    <div ref={ref} className="lanes" style={drawingLeast}>
+      {lesson ? <TeachPort key={opening} /> : null}
       <LaneHeads
         layout={layout}
         drawer={drawer}
@@ -53,9 +58,7 @@ export function Lanes() {
       />
       {drawer ? (
         <div className="lanes-drawer">
-          {drawer.kind === 'sections' ? (
-            <SectionPanel key={drawer.speakerId} speakerId={drawer.speakerId} done={() => setDrawer(null)} />
-          ) : null}
+          {drawer.kind === 'sections' ? <SectionPanel key={drawer.speakerId} speakerId={drawer.speakerId} /> : null}
           {drawer.kind === 'text' ? <NetlistPanel /> : null}
           {drawer.kind === 'way' ? <AddWay done={() => setDrawer(null)} /> : null}
         </div>

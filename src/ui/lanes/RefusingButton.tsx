@@ -1,8 +1,10 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useId } from 'react';
 import type { Command } from '../../core/document/command.ts';
 import type { Project } from '../../core/document/schema.ts';
 import type { Problem } from '../../core/messages/problem.ts';
+import { dispatchHere } from '../fields/dispatchHere.ts';
 import { FieldMessage } from '../fields/FieldMessage.tsx';
+import { useWhileOpen } from '../fields/useWhileOpen.ts';
 import { useWorkbenchStore } from '../useWorkbenchStore.ts';
 
 /** A button that carries out a command; when that is refused the sentence stands beside it. */
@@ -21,7 +23,7 @@ export function RefusingButton({
   readonly children: ReactNode;
 }) {
   const store = useWorkbenchStore();
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [problems, setProblems] = useWhileOpen<readonly Problem[]>([]);
   const messageId = useId();
   return (
     <span className="refusing-button">
@@ -35,7 +37,7 @@ export function RefusingButton({
           const wanted = command();
           if (wanted === null) return;
           const before = store.getState().project;
-          const found = store.getState().dispatch(wanted);
+          const found = dispatchHere(store, wanted);
           setProblems(found);
           if (found.length === 0) after?.(before, store.getState().project);
         }}

@@ -4,7 +4,7 @@ import { BareCrossover } from './crossover/BareCrossover.tsx';
 import { CrossoverColumn } from './crossover/CrossoverColumn.tsx';
 import { readingOrder } from './crossover/readingOrder.ts';
 import { Schematic } from './crossover/Schematic.tsx';
-import { drawingUnit, rowUnit } from './drawingUnit.ts';
+import { drawingUnit, rowUnit, WIDE_MARGINS_PX } from './drawingUnit.ts';
 import { DriverCard } from './driver/DriverCard.tsx';
 import { DriverEditor } from './driver/DriverEditor.tsx';
 import { CabinetViews } from './enclosure/CabinetViews.tsx';
@@ -18,8 +18,7 @@ import { useRemPx } from './useRemPx.ts';
 import { useRowHeights } from './useRowHeights.ts';
 import { useWays } from './useWays.ts';
 
-const LEFT_PX = 14;
-const RIGHT_PX = 10;
+const { left: LEFT_PX, right: RIGHT_PX } = WIDE_MARGINS_PX;
 const LEAST_ROW_REM = 7.5;
 /** Key of the open data sheet among the measured heights; no part can be called so. */
 const SHEET = '(sheet)';

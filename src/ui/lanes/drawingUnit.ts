@@ -11,6 +11,13 @@ export function drawingUnit(planWidth: number, spacePx: number, remPx: number): 
   return Math.max(LEAST_REM * remPx, Math.min(BEST_REM * remPx, fitting));
 }
 
+/** Room at the sides of a drawing that spans all lanes: for the lanes' edges, and before the next column. */
+export const WIDE_MARGINS_PX = { left: 14, right: 10 };
+
+/** The least width, as a length in CSS, at which a drawing across all lanes need not scroll sideways. */
+export const leastDrawingWidth = (planWidth: number): string =>
+  `calc(${(planWidth * LEAST_REM).toFixed(2)}rem + ${WIDE_MARGINS_PX.left + WIDE_MARGINS_PX.right + 1}px)`;
+
 /**
  * Pixels for one drawing unit downwards: never so small that things above one another, each 24 px high, cannot be hit
  * apart. The tightest are a value over a bridged part (four units for two of them) and a value beside a leg under a part

@@ -32,7 +32,8 @@ async function clear(page: Page, name: string | RegExp): Promise<void> {
 
 /** Puts a textbook section before a speaker, with one number of its own. */
 async function putSection(page: Page, speakerId: string, kind: 'low-pass' | 'high-pass', corner: string) {
-  await page.getByRole('button', { name: 'textbook sections' }).click();
+  const opener = page.getByRole('button', { name: 'textbook sections' });
+  await opener.click();
   const panel = page.getByRole('region', { name: 'Textbook sections' });
   await panel.getByLabel('before').selectOption(speakerId);
   await panel.getByLabel('section', { exact: true }).selectOption(kind);
@@ -41,7 +42,11 @@ async function putSection(page: Page, speakerId: string, kind: 'low-pass' | 'hig
   await typeInto(page, `corner of the ${kind}`, corner);
   await expect(panel).toContainText('Source: S. H. Linkwitz, JAES 24 (1), 1976');
   await expect(panel).toContainText('The load is a pure resistance');
+  await panel.getByRole('checkbox', { name: /^nearest values/ }).uncheck();
   await panel.getByRole('button', { name: /^put it before/ }).click();
+  // It stays for the next section, and says what went in.
+  await expect(panel.getByRole('status')).toContainText(/ put before /);
+  await opener.click();
   await expect(panel).toBeHidden();
 }
 
@@ -169,7 +174,8 @@ test('from an empty project to a two-way, and a way taken out again', async ({ p
     expect({ network, drivers, enclosure }).toEqual({
       network: oneWay.network,
       drivers: oneWay.drivers,
-      enclosure: oneWay.enclosure,
+      // The woofer made room for the tweeter above it and stays there: 320 − 10 − 100 − 10 − 165/2 = 117.5 mm, to a millimetre.
+      enclosure: { ...oneWay.enclosure, mounts: [{ ...oneWay.enclosure.mounts[0]!, yM: 0.117 }] },
     });
   });
   expect(faults).toEqual([]);

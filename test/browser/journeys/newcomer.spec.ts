@@ -133,6 +133,8 @@ test('a newcomer adds a way, gives it a textbook section, and takes it away agai
     await panel.getByLabel('slope').selectOption({ label: 'order 2' });
     await expect(panel).toContainText('Source:');
     await panel.getByRole('button', { name: /^put it before/ }).click();
+    await expect(panel.getByRole('status')).toContainText(/ put before tweeter/);
+    await button(page, 'textbook sections').click();
     await expect(panel).toHaveCount(0);
     const { parts } = (await savedProject(page)).network;
     expect(parts.map((part) => part.kind).sort()).toEqual(['amplifier', 'capacitor', 'inductor', 'speaker', 'speaker']);
@@ -191,7 +193,7 @@ test("a newcomer's slips are said with their place, and the last good picture st
     await typeInto(page, 'Volume of braces in Chamber 1', '20 L');
     await expect(problems(page)).toContainText(/Chamber .*has no air left: \d.* L less 20/);
     await expect(problems(page)).toContainText('the last good picture stays');
-    await expect(problems(page).getByRole('button', { name: 'show chamber-1' })).toBeVisible();
+    await expect(problems(page).getByRole('button', { name: 'show Chamber 1' })).toBeVisible();
     expect(await sumAt(page, 1000)).toBe(same);
     await button(page, /^Undo/).click();
     await button(page, /^Undo/).click();

@@ -146,6 +146,38 @@ for (const colorScheme of ['light', 'dark'] as const) {
   }
 }
 
+for (const [width, height] of [
+  [1440, 900],
+  [1024, 768],
+  [390, 844],
+] as const) {
+  test.describe(`large type at ${width} × ${height}`, () => {
+    test.use({ viewport: { width, height } });
+    test('axe finds nothing, and nothing runs off the side', async ({ page }) => {
+      await openApp(page);
+      await page.keyboard.press('l');
+      await expect(page.locator(':root[data-large]')).toBeAttached();
+      expect(await axeFindings(page)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
+        0,
+      );
+    });
+  });
+}
+
+test('at 1440 pixels the key figures stand in one line, and at 1280 the drawing fits its column', async ({ page }) => {
+  await openApp(page);
+  const tops = await page
+    .locator('.key-item')
+    .evaluateAll((items) => items.map((item) => Math.round(item.getBoundingClientRect().top)));
+  expect(tops.length).toBeGreaterThanOrEqual(8);
+  expect(new Set(tops).size).toBe(1);
+  await page.setViewportSize({ width: 1280, height: 800 });
+  const spare = (): Promise<number> =>
+    page.locator('.lanes-scroller').evaluate((scroller) => scroller.clientWidth - scroller.scrollWidth);
+  await expect.poll(spare).toBe(0);
+});
+
 /** What axe has against the page, targets below 24 px included: rule, selector and the reason. */
 async function axeFindings(page: Page): Promise<string[]> {
   const { violations, passes } = await new AxeBuilder({ page })

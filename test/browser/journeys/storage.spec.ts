@@ -35,7 +35,7 @@ async function anotherWindow(context: BrowserContext): Promise<{ readonly page: 
 }
 
 /** Rewrites the text of the stored work, as a failing disk or a newer version would have left it. */
-const rewriteStored = (page: Page, how: 'cut' | 'newer'): Promise<string> =>
+const rewriteStored = (page: Page, how: 'cut' | 'garbage' | 'without its contents' | 'newer'): Promise<string> =>
   page.evaluate(async (kind) => {
     const answer = <T>(request: IDBRequest<T>): Promise<T> =>
       new Promise((done, failed) => {
@@ -47,10 +47,12 @@ const rewriteStored = (page: Page, how: 'cut' | 'newer'): Promise<string> =>
     const records = (await answer(store.getAll())) as { text: string }[];
     const [record] = records;
     if (record === undefined || records.length !== 1) throw new Error(`${records.length} works are stored.`);
-    record.text =
-      kind === 'cut'
-        ? record.text.slice(0, record.text.length / 2)
-        : record.text.replace(/"version":\s*1\b/, '"version": 2');
+    record.text = {
+      cut: record.text.slice(0, record.text.length / 2),
+      garbage: '\u0000\u0007ÿ}{ no project',
+      'without its contents': '{"format":"conewright-project","version":1}',
+      newer: record.text.replace(/"version":\s*2\b/, '"version": 3'),
+    }[kind];
     await answer(store.put(record));
     database.close();
     return record.text;
@@ -70,6 +72,8 @@ const openNew = (page: Page): Promise<void> => page.getByRole('button', { name: 
 
 test('what is said to be saved survives the killing of its tab', async ({ page, context }) => {
   await openApp(page);
+  let before: Project | undefined;
+  let read: unknown;
   await test.step('an edit, said to be saved, then the tab is killed', async () => {
     await edit(page, 'C1 capacitance', '33 uF', /33\s*µF/);
     await kill(page);
@@ -79,11 +83,15 @@ test('what is said to be saved survives the killing of its tab', async ({ page, 
     expect(c1(await savedProject(second.page))).toBeCloseTo(33e-6, 12);
     await edit(second.page, 'Length of port P1', '180 mm', /180\s*mm/);
     await edit(second.page, 'R4 resistance', '4.7', /4\.7\s*Ω/);
+    before = await savedProject(second.page);
+    read = await readAt(second.page, 'response-sum', 1000);
     await kill(second.page);
   });
   await test.step('all of it is there, and it is one work, not several', async () => {
     const third = await anotherWindow(context);
     const project = await savedProject(third.page);
+    expect(project).toEqual(before);
+    expect(await readAt(third.page, 'response-sum', 1000)).toEqual(read);
     expect(c1(project)).toBeCloseTo(33e-6, 12);
     expect(r4(project)).toBe(4.7);
     expect(project.enclosure.ports[0]!.lengthM).toBeCloseTo(0.18, 9);
@@ -95,12 +103,15 @@ test('what is said to be saved survives the killing of its tab', async ({ page, 
   expect(second.faults).toEqual([]);
 });
 
+const unreadable = {
+  sentence:
+    /The stored work cannot be read; it is kept aside as “Reading room three-way, unreadable”.*Nothing was deleted/,
+  listed: 'could not be read; kept as it was found',
+};
 for (const { how, sentence, listed } of [
-  {
-    how: 'cut',
-    sentence: /The stored work cannot be read; it is kept aside as “Reading room three-way, unreadable”/,
-    listed: 'could not be read; kept as it was found',
-  },
+  { how: 'cut', ...unreadable },
+  { how: 'garbage', ...unreadable },
+  { how: 'without its contents', ...unreadable },
   {
     how: 'newer',
     sentence:
@@ -161,21 +172,27 @@ test('two windows do not overwrite each other', async ({ page, context }) => {
       "nothing was overwritten: this window's work is now kept separately as “Reading room three-way, copy 2”",
     );
   });
+  let theirs: Project | undefined;
+  let ours: Project | undefined;
   await test.step('both go on, each with its own', async () => {
     await edit(other.page, 'R4 resistance', '5.6', /5\.6\s*Ω/);
     await edit(page, 'C1 capacitance', '18 uF', /18\s*µF/);
     await expect(refusal(other.page)).toBeHidden();
+    theirs = await savedProject(other.page);
+    ours = await savedProject(page);
   });
   await test.step('a third window finds the work written last, and the other among the kept ones', async () => {
     await page.close();
     await other.page.close();
     const third = await anotherWindow(context);
     const last = await savedProject(third.page);
+    expect(last).toEqual(ours);
     expect([c1(last) * 1e6, r4(last)]).toEqual([expect.closeTo(18, 9), 2.7]);
     await openNew(third.page);
     await others(third.page).getByRole('listitem').getByRole('button', { name: 'Open' }).click();
     await expect(field(third.page, 'R4 resistance')).toHaveText(/5\.6\s*Ω/);
     const first = await savedProject(third.page);
+    expect(first).toEqual(theirs);
     expect([c1(first) * 1e6, r4(first)]).toEqual([expect.closeTo(33, 9), 5.6]);
     await third.page.getByRole('button', { name: 'Undo' }).click();
     expect(await savedProject(third.page)).toEqual(last);
@@ -212,8 +229,8 @@ test('a file that cannot be read is refused with place and remedy, and the pictu
   const files: readonly { readonly what: string; readonly text: string; readonly said: RegExp }[] = [
     {
       what: 'newer version',
-      text: text.replace('"version": 1', '"version": 2'),
-      said: /saved by a newer version \(format 2; this one reads up to 1\)\. It was left untouched\..*newest version/,
+      text: text.replace('"version": 2', '"version": 3'),
+      said: /saved by a newer version \(format 3; this one reads up to 2\)\. It was left untouched\..*newest version/,
     },
     {
       what: 'cut off',
@@ -229,6 +246,11 @@ test('a file that cannot be read is refused with place and remedy, and the pictu
       what: 'a part of no known kind',
       text: text.replace('"kind": "jumper"', '"kind": "fuse"'),
       said: /The kind of part 2 is “fuse”; it must be one of resistor, .*Choose one of these\./,
+    },
+    {
+      what: 'a circuit that is a number',
+      text: text.replace(/"network": \{/, '"network": 3, "was": {'),
+      said: /The circuit should be a group of fields, but 3\.0 was found\./,
     },
     {
       what: 'another format',
@@ -292,6 +314,7 @@ test('a project saved as a file is the same document in another browser', async 
     });
     await expect(field(there, 'R4 resistance')).toHaveText(/4\.7\s*Ω/);
     expect((await save(there)).text).toBe(saved.text);
+    expect(await readAt(there, 'response-sum', 1000)).toEqual(await readAt(page, 'response-sum', 1000));
   });
   await test.step('and after a reload', async () => {
     await settled(there);

@@ -19,8 +19,12 @@ test.each(['geometry', 'stated'] as const)('the volume offered for a Qtc gives i
       : after(demo, { type: 'set-chamber', id: mid.id, changes: { volume: { kind, grossM3: 0.005 } } });
   const chamber = start.enclosure.chambers.find(({ id }) => id === mid.id)!;
   const found = sealedWishFor(start, chamber, 0.6);
-  if (!found?.ok || !found.value.volume) throw new Error('no volume');
-  const changed = after(start, { type: 'set-chamber', id: mid.id, changes: { volume: found.value.volume } });
+  if (!found?.ok || !found.value.sized.ok) throw new Error('no volume');
+  const changed = after(start, {
+    type: 'set-chamber',
+    id: mid.id,
+    changes: { volume: found.value.sized.value.volume },
+  });
   const figure = figuresOf(changed).keyFigures.chambers.find(({ id }) => id === mid.id);
   // A bound lands on 0.1 mm, of 150 mm: 0.1 %.
   expect(figure?.sealed?.qtc).toBeCloseTo(0.6, 2);

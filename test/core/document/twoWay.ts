@@ -1,4 +1,11 @@
 import type { Part } from '../../../src/core/circuit/part.ts';
+import {
+  plainAmplifier,
+  plainChamber,
+  plainEnclosure,
+  plainMount,
+  plainPort,
+} from '../../../src/core/document/plain.ts';
 import type { Curve, Project } from '../../../src/core/document/schema.ts';
 import { newDriver } from '../../../src/core/document/start/newDriver.ts';
 import { newProject } from '../../../src/core/document/start/newProject.ts';
@@ -72,6 +79,7 @@ export const twoWay: Project = deepFreeze({
     heightM: 0.4,
     depthM: 0.3,
     panelM: 0.018,
+    ...plainEnclosure,
     chambers: [
       {
         id: 'main',
@@ -81,6 +89,7 @@ export const twoWay: Project = deepFreeze({
         fillGain: 1,
         leak: null,
         absorption: null,
+        ...plainChamber,
       },
       {
         id: 'spare',
@@ -90,6 +99,7 @@ export const twoWay: Project = deepFreeze({
         fillGain: 1,
         leak: null,
         absorption: null,
+        ...plainChamber,
       },
     ],
     ports: [
@@ -103,14 +113,15 @@ export const twoWay: Project = deepFreeze({
         outerEnd: 'flanged',
         wallM: 0.003,
         loss: null,
+        ...plainPort,
         face: 'back',
         xM: 0,
         yM: 0.1,
       },
     ],
     mounts: [
-      { partId: 'LS1', chamberId: 'main', xM: 0, yM: 0.15, acousticCentreZM: -0.03 },
-      { partId: 'LS2', chamberId: null, xM: 0, yM: 0.31, acousticCentreZM: 0 },
+      { partId: 'LS1', chamberId: 'main', ...plainMount, xM: 0, yM: 0.15, acousticCentreZM: -0.03 },
+      { partId: 'LS2', chamberId: null, ...plainMount, xM: 0, yM: 0.31, acousticCentreZM: 0 },
     ],
   },
   network: {
@@ -129,7 +140,7 @@ export const twoWay: Project = deepFreeze({
   },
   chain: {
     driveV: 2.83,
-    amplifiers: [{ id: 'V1', outputResistanceOhm: 0.05, ratedMinimumLoadOhm: 4, cableOhm: 0.1 }],
+    amplifiers: [{ id: 'V1', outputResistanceOhm: 0.05, ratedMinimumLoadOhm: 4, cableOhm: 0.1, ...plainAmplifier }],
   },
   curves: [
     curve('c1', 'response', { kind: 'driver', driverId: 'woofer' }),

@@ -56,7 +56,8 @@ export const deriveDriver = (entered: DriverEntered, sheetAir: AirProperties): R
       continue;
     }
     known.set(field, { value, from: new Set([field]) });
-    const failed = followRules(known, bulkPa);
+    // Numbers that cannot stand together would fail again with every further one.
+    const failed = impossible.length === 0 ? followRules(known, bulkPa) : null;
     if (failed) impossible.push(failed);
   }
   if (impossible.length > 0) return fail(...impossible);

@@ -22,12 +22,20 @@ export const portLossResistancePaSPerM3 = (loss: StatedLoss, complianceM3PerPa: 
  * Holds well below the port's own pipe resonances, about c/(2L). Its flow counts as positive from the chamber outwards.
  */
 export const portAdmittance = (
-  port: { readonly areaM2: number; readonly effectiveLengthM: number; readonly loss: StatedLoss | null },
+  port: {
+    readonly areaM2: number;
+    readonly effectiveLengthM: number;
+    readonly loss: StatedLoss | null;
+    /** Resistance of a filling in the bore, in series too. */
+    readonly stuffingPaSPerM3?: number;
+  },
   chamberVolumeM3: number,
   air: AirProperties,
 ): Admittance =>
   seriesResonator({
-    resistance: port.loss ? portLossResistancePaSPerM3(port.loss, chamberComplianceM3PerPa(chamberVolumeM3, air)) : 0,
+    resistance:
+      (port.loss ? portLossResistancePaSPerM3(port.loss, chamberComplianceM3PerPa(chamberVolumeM3, air)) : 0) +
+      (port.stuffingPaSPerM3 ?? 0),
     mass: portMassKgPerM4(port.areaM2, port.effectiveLengthM, air),
     compliance: Number.POSITIVE_INFINITY,
   });

@@ -3,6 +3,9 @@ import { helmholtzNeckM } from './helmholtz.ts';
 /** Area of a circle from its diameter, m² from m. */
 export const discAreaM2 = (diameterM: number): number => (Math.PI / 4) * diameterM ** 2;
 
+/** Area of a circle from its radius, m² from m. */
+export const circleAreaM2 = (radiusM: number): number => Math.PI * radiusM ** 2;
+
 /** Radius of the circle that has an area, m from m². */
 export const equivalentRadiusM = (areaM2: number): number => Math.sqrt(areaM2 / Math.PI);
 

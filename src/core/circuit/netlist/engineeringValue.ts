@@ -15,7 +15,9 @@ const EXPONENT_OF: Readonly<Record<string, number>> = {
 const SUFFIXES = ['f', 'p', 'n', 'u', 'm', '', 'k', 'meg', 'g', 't'] as const;
 const LOWEST = -15;
 
-const NUMBER = /^([+-]?(?:\d+\.?\d*|\.\d+))(?:e([+-]?\d{1,3}))?(.*)$/i;
+const NUMBER = /^([+-]?(?:\d+[.,]?\d*|[.,]\d+))(?:e([+-]?\d{1,3}))?(.*)$/i;
+/** One comma before three digits, as in 1,000: nobody can say whether that is a thousand or one. */
+const AMBIGUOUS = /^[+-]?[1-9]\d{0,2},\d{3}$/;
 
 /** Units that may stand behind a value, in lower case; Ω once as the letter and once as the sign of the unit. */
 const UNITS = {
@@ -29,13 +31,16 @@ export type NetlistUnit = keyof typeof UNITS;
 
 /**
  * Reads a number as circuit simulators do: an exponent or a suffix (f p n u µ m k meg g t, in either case: M is milli, MEG
- * is mega), then nothing but the unit. Returns null for anything else. `1F` is a femtofarad, as in simulators.
+ * is mega), then nothing but the unit. A decimal comma is read as a point, unless the number could be a thousand: 1,000 is
+ * refused. Returns null for anything else. `1F` is a femtofarad, as in simulators.
  * @example readEngineering('4.7uF', 'farad') === 4.7e-6
  */
 export function readEngineering(text: string, unit: NetlistUnit): number | null {
   const match = NUMBER.exec(text);
   if (match === null) return null;
-  const [, mantissa = '', exponent = '0', rest = ''] = match;
+  const [, written = '', exponent = '0', rest = ''] = match;
+  if (AMBIGUOUS.test(written)) return null;
+  const mantissa = written.replace(',', '.');
   const tail = rest.toLowerCase();
   const letter = tail.charAt(0);
   const suffix = tail.startsWith('meg') ? 'meg' : Object.hasOwn(EXPONENT_OF, letter) ? letter : '';

@@ -15,7 +15,8 @@ import { netlistPart } from './netlistPart.ts';
  *     J1 amp amp2            a link that can be taken off
  *     LS1 w 0 woofer         speaker: plus, minus, the driver's name ("in quotation marks" where it has spaces)
  *
- * Names and suffixes are read in either case; the spelling that comes first is kept. `gnd` is the return, node 0.
+ * Names and suffixes are read in either case; the spelling that comes first is kept. A decimal comma is read as a point,
+ * but 1,000 is refused since it could be a thousand. `gnd` is the return, node 0.
  * Nothing is skipped in silence: every statement that is not understood is a Problem with its line number, all of them at
  * once (`circuit.netlist-*`).
  * Source: the notation goes back to L. W. Nagel, D. O. Pederson, "SPICE", Univ. of California ERL-M382, 1973 (from memory).

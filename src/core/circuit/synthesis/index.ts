@@ -1,3 +1,4 @@
+export { type ActiveFilter, activeFilterProblems, filterTransfer } from './activeFilter.ts';
 export type { BesselNormalisation } from './besselPolynomial.ts';
 export {
   coilConjugate,

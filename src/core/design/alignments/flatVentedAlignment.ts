@@ -23,20 +23,22 @@ const LEAST_K = 0.416;
 /** No box larger than ten times Vas. */
 const LEAST_ALPHA = 0.1;
 const NEAR_B4 = 1e-4;
+/** Strongest leak taken: below it the quasi-Butterworth equations have no solution for part of the drivers. */
+const LEAST_QL = 1.4;
 
 /**
  * The flat vented box for a driver with a given leak QL: QB3 below B4's Q, B4 at it, C4 with at most 0.5 dB of ripple above.
  *
  * Outside (Qts from 0.15 to some 0.6, the upper end depends on QL) the Problem `acoustics.no-flat-vented` tells the range. Assumes
- * leakage losses only (absorption and port loss count into QL), no coil inductance, an amplifier without output resistance; a start for
+ * leakage losses only, QL from 1.4 upwards (absorption and port loss count into QL), no coil inductance, an amplifier without output resistance; a start for
  * the circuit, which knows all of these. Sources: `ventedQb3`, `ventedB4`, `ventedC4`.
  *
  * Example: fs 33 Hz, Qts 0.3673, Vas 57 L, QL 7: 37.3 L tuned to 36 Hz, f3 38.9 Hz
  */
 export const flatVentedAlignment = (driver: DriverNumbers, ql: number): Result<FlatVented> => {
   const { qts, fsHz, vasM3 } = driver;
-  const b4 = ventedB4(ql);
-  const most = highestQts(ql);
+  const b4 = ql >= LEAST_QL ? ventedB4(ql) : null;
+  const most = b4 === null ? 0 : highestQts(ql);
   if (b4 === null || !(qts >= LEAST_QTS && qts <= most)) {
     return fail(problem('acoustics.no-flat-vented', { kind: 'driver' }, { qts, ql, least: LEAST_QTS, most }));
   }

@@ -50,7 +50,7 @@ export const cabinetFit: Check = ({ project }) => {
   spans.forEach((span, i) => {
     for (const other of spans.slice(i + 1)) {
       const sharedM = Math.min(span.topM, other.topM) - Math.max(span.bottomM, other.bottomM);
-      if (sharedM > 1e-9) say('finding.chambers-overlap', 'chamber', span.id, { other: other.id, sharedM });
+      if (sharedM > 1e-9) say('finding.chambers-overlap', 'chamber', span.id, { chamberId: other.id, sharedM });
     }
   });
   return findings;

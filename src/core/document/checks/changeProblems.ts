@@ -7,18 +7,22 @@ import {
   curveSchema,
   driverSchema,
   enclosureSchema,
+  lineSchema,
   listeningSchema,
   most,
   mountSchema,
   type Project,
   partSchema,
+  passiveRadiatorSchema,
   portSchema,
   projectSchema,
   snapshotSchema,
+  woodSchema,
 } from '../schema.ts';
 import { crossReferences } from './crossReferences.ts';
 import { curveFlaws } from './curveFlaws.ts';
 import { shapeProblems } from './shapeProblems.ts';
+import { withNames } from './withNames.ts';
 
 const { widthM, heightM, depthM, panelM } = enclosureSchema.shape;
 const enclosureSizes = z.object({ widthM, heightM, depthM, panelM });
@@ -30,7 +34,7 @@ const { name, notes } = projectSchema.shape;
  */
 export function changeProblems(before: Project, after: Project): readonly Problem[] {
   const values = [...sceneProblems(before, after), ...thingProblems(before, after), ...countProblems(after)];
-  return values.length > 0 ? values : crossReferences(after);
+  return values.length > 0 ? values.map((flaw) => withNames(flaw, after)) : crossReferences(after);
 }
 
 function sceneProblems(before: Project, after: Project): readonly Problem[] {
@@ -55,6 +59,12 @@ function thingProblems(before: Project, after: Project): readonly Problem[] {
     ...changed(before.drivers, after.drivers, driverSchema, ({ id }) => ({ kind: 'driver', id })),
     ...changed(was.chambers, is.chambers, chamberSchema, ({ id }) => ({ kind: 'chamber', id })),
     ...changed(was.ports, is.ports, portSchema, ({ id }) => ({ kind: 'port', id })),
+    ...changed(was.passiveRadiators, is.passiveRadiators, passiveRadiatorSchema, ({ id }) => ({
+      kind: 'radiator',
+      id,
+    })),
+    ...changed(was.lines, is.lines, lineSchema, ({ id }) => ({ kind: 'duct', id })),
+    ...(was.wood === is.wood ? [] : shapeProblems(woodSchema, is.wood, { kind: 'field', field: 'enclosure.wood' })),
     ...changed(was.mounts, is.mounts, mountSchema, ({ partId: id }) => ({ kind: 'mount', id })),
     ...changed(before.curves, after.curves, curveSchema, ({ id }) => ({ kind: 'curve', id }), curveFlaws),
     ...changed(before.snapshots, after.snapshots, snapshotSchema, () => ({ kind: 'document' })),
@@ -73,20 +83,25 @@ function changed<T>(
   return after.flatMap((thing) => {
     if (known.has(thing)) return [];
     const problems = shapeProblems(schema, thing, place(thing));
-    const withName = problems.map((flaw) => ({ ...flaw, values: { ...nameOf(thing), ...flaw.values } }));
-    return withName.length > 0 ? withName : flaws(thing);
+    return problems.length > 0 ? problems : flaws(thing);
   });
 }
-
-const nameOf = (thing: unknown): { readonly name?: string } =>
-  typeof thing === 'object' && thing !== null && 'name' in thing && typeof thing.name === 'string' && thing.name !== ''
-    ? { name: thing.name }
-    : {};
 
 function countProblems(after: Project): readonly Problem[] {
   const { enclosure, network, drivers, curves, snapshots } = after;
   const lists = { parts: network.parts, drivers, curves, snapshots, ...enclosure };
-  return (['parts', 'drivers', 'curves', 'snapshots', 'chambers', 'ports', 'mounts'] as const).flatMap((field) => {
+  const counted = [
+    'parts',
+    'drivers',
+    'curves',
+    'snapshots',
+    'chambers',
+    'ports',
+    'passiveRadiators',
+    'lines',
+    'mounts',
+  ] as const;
+  return counted.flatMap((field) => {
     const found = lists[field].length;
     const place = { kind: 'field', field } as const;
     return found > most[field] ? [problem('document.too-many', place, { field, found, most: most[field] })] : [];

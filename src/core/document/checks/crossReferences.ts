@@ -5,6 +5,7 @@ import { curveReferences } from './curveReferences.ts';
 import { duplicates } from './duplicates.ts';
 import { enclosureReferences } from './enclosureReferences.ts';
 import { networkReferences } from './networkReferences.ts';
+import { withNames } from './withNames.ts';
 
 /**
  * Everything in a document whose values are valid that refers to something which is not there, of the project and of
@@ -29,13 +30,14 @@ export function crossReferences(project: Project): readonly Problem[] {
   ];
 }
 
-const ofDesign = (design: Design, project: Project): Problem[] => [
-  ...duplicates(
-    design.drivers.map((driver) => driver.id),
-    'driver',
-    'drivers',
-  ),
-  ...networkReferences(design),
-  ...enclosureReferences(design),
-  ...curveReferences(design, project.curves),
-];
+const ofDesign = (design: Design, { curves }: Project): Problem[] =>
+  [
+    ...duplicates(
+      design.drivers.map((driver) => driver.id),
+      'driver',
+      'drivers',
+    ),
+    ...networkReferences(design),
+    ...enclosureReferences(design),
+    ...curveReferences(design, curves),
+  ].map((flaw) => withNames(flaw, { ...design, curves }));

@@ -5,7 +5,7 @@ import type { Curve } from '../schema.ts';
 /** Drivers of a design that refer to curves which are not there, are of the other quantity or belong to something else. */
 export function curveReferences({ drivers }: Design, curves: readonly Curve[]): Problem[] {
   const problems: Problem[] = [];
-  for (const { id, name, measured } of drivers) {
+  for (const { id, measured } of drivers) {
     if (measured === null) continue;
     const wanted = [
       ['response', measured.responseCurveId],
@@ -15,12 +15,12 @@ export function curveReferences({ drivers }: Design, curves: readonly Curve[]): 
       if (curveId === null) continue;
       const curve = curves.find((candidate) => candidate.id === curveId);
       const place = { kind: 'driver', id, field: `measured.${quantity}CurveId` } as const;
-      if (!curve) problems.push(problem('document.curve-missing', place, { name, curveId }));
+      if (!curve) problems.push(problem('document.curve-missing', place, { curveId }));
       else if (curve.quantity !== quantity) {
-        const values = { name, curveId, wanted: quantity, quantity: curve.quantity };
+        const values = { curveId, wanted: quantity, quantity: curve.quantity };
         problems.push(problem('document.curve-quantity', place, values));
       } else if (curve.belongsTo.kind !== 'driver' || curve.belongsTo.driverId !== id) {
-        problems.push(problem('document.curve-owner', place, { name, curveId }));
+        problems.push(problem('document.curve-owner', place, { curveId }));
       }
     }
   }

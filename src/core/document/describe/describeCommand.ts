@@ -1,6 +1,6 @@
 import { partKindWords } from '../../messages/partKindWords.ts';
 import type { Command } from '../command.ts';
-import type { Project } from '../schema.ts';
+import type { Project, Wood } from '../schema.ts';
 import { describeChanges } from './describeChanges.ts';
 import { formatField } from './formatField.ts';
 
@@ -12,6 +12,14 @@ function mainValue(part: { readonly kind: string } & Partial<Record<'ohm' | 'far
 }
 
 const counted = (parts: readonly unknown[]) => `${parts.length} part${parts.length === 1 ? '' : 's'}`;
+
+/** Lists of braces are counted, everything else is named. */
+function describeWood(was: Wood, changes: Partial<Wood>): string {
+  const { braces } = changes;
+  if (braces === undefined) return describeChanges('cabinet', was, changes);
+  const more = braces.length - was.braces.length;
+  return more === 0 ? 'brace changed' : more > 0 ? 'brace added' : 'brace removed';
+}
 
 const mainFields = ['ohm', 'farad', 'henry'];
 
@@ -28,6 +36,8 @@ export function describeCommand(command: Command, project: Project): string {
     return speaker?.kind === 'speaker' ? `${id} (${driverName(speaker.driverId)})` : id;
   };
   const chamberName = (id: string) => enclosure.chambers.find((chamber) => chamber.id === id)?.name ?? id;
+  const radiatorName = (id: string) => enclosure.passiveRadiators.find((one) => one.id === id)?.name ?? id;
+  const lineName = (id: string) => enclosure.lines.find((line) => line.id === id)?.name ?? id;
   const curveName = (id: string) => project.curves.find((curve) => curve.id === id)?.name ?? id;
   const stateName = (id: string) => project.snapshots.find((state) => state.id === id)?.name ?? id;
   const portName = (id: string) => (enclosure.ports.length > 1 ? id : 'port');
@@ -86,6 +96,8 @@ export function describeCommand(command: Command, project: Project): string {
       );
     case 'set-enclosure':
       return describeChanges('cabinet', enclosure, command.changes);
+    case 'set-wood':
+      return describeWood(enclosure.wood, command.changes);
     case 'add-chamber':
       return `${command.chamber.name} added`;
     case 'set-chamber':
@@ -109,6 +121,26 @@ export function describeCommand(command: Command, project: Project): string {
     }
     case 'remove-port':
       return `${portName(command.id)} removed`;
+    case 'add-radiator':
+      return `${command.radiator.name} added`;
+    case 'set-radiator':
+      return describeChanges(
+        radiatorName(command.id),
+        enclosure.passiveRadiators.find(({ id }) => id === command.id),
+        command.changes,
+      );
+    case 'remove-radiator':
+      return `${radiatorName(command.id)} removed`;
+    case 'add-line':
+      return `${command.line.name} added`;
+    case 'set-line':
+      return describeChanges(
+        lineName(command.id),
+        enclosure.lines.find(({ id }) => id === command.id),
+        command.changes,
+      );
+    case 'remove-line':
+      return `${lineName(command.id)} removed`;
     case 'set-mount': {
       const keys = Object.keys(command.changes);
       if (keys.every((key) => key === 'xM' || key === 'yM')) return `${speakerName(command.partId)} moved`;

@@ -1,6 +1,8 @@
 import type { Project } from '../schema.ts';
 
-interface Circle {
+export interface CircleOnFront {
+  /** The speaker that it is; null: a port. */
+  readonly partId: string | null;
   readonly xM: number;
   readonly yM: number;
   readonly radiusM: number;
@@ -8,7 +10,7 @@ interface Circle {
 
 const STEP_M = 0.005;
 /** Wood between two cut-outs and to the edge, so that a router can pass. */
-const MARGIN_M = 0.01;
+export const MARGIN_M = 0.01;
 
 /**
  * Height on the front's centre line where a round thing fits beside all that is there, looked for from the top or from
@@ -29,15 +31,17 @@ export function freeSpot(project: Project, radiusM: number, from: 'top' | 'botto
   return { xM: 0, yM: Math.round((heightM / 2) * 1000) / 1000 };
 }
 
-function circlesOnFront({ enclosure, network, drivers }: Project): Circle[] {
+/** What is on the front already, speakers first. */
+export function circlesOnFront({ enclosure, network, drivers }: Project): CircleOnFront[] {
   const speakers = enclosure.mounts.flatMap(({ partId, xM, yM }) => {
     const part = network.parts.find((candidate) => candidate.id === partId);
     const driver = part?.kind === 'speaker' ? drivers.find((candidate) => candidate.id === part.driverId) : undefined;
-    return driver ? [{ xM, yM, radiusM: driver.outerDiameterM / 2 }] : [];
+    return driver ? [{ partId, xM, yM, radiusM: driver.outerDiameterM / 2 }] : [];
   });
   const ports = enclosure.ports
     .filter((port) => port.face === 'front')
     .map(({ shape, xM, yM }) => ({
+      partId: null,
       xM,
       yM,
       radiusM: shape.kind === 'round' ? shape.diameterM / 2 : Math.hypot(shape.widthM, shape.heightM) / 2,

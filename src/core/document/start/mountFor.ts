@@ -1,3 +1,4 @@
+import { plainMount } from '../plain.ts';
 import type { Driver, Mount, Project } from '../schema.ts';
 import { freeSpot } from './freeSpot.ts';
 
@@ -15,6 +16,7 @@ export function mountFor(project: Project, partId: string, driverId: string): Mo
     partId,
     chamberId: twin ? twin.chamberId : driver?.role === 'tweeter' ? null : first,
     ...freeSpot(project, (driver?.outerDiameterM ?? 0) / 2, driver?.role === 'woofer' ? 'bottom' : 'top'),
+    ...plainMount,
     acousticCentreZM: twin ? twin.acousticCentreZM : driver ? startingCentreZM(driver) : 0,
   };
 }

@@ -1,4 +1,5 @@
 import { defaultAbsorption, defaultLeak } from '../defaults.ts';
+import { plainChamber } from '../plain.ts';
 import type { Chamber, Project } from '../schema.ts';
 import { freshId } from './freshId.ts';
 
@@ -11,4 +12,5 @@ export const newChamber = (project: Project): Chamber => ({
   fillGain: 1,
   leak: defaultLeak,
   absorption: defaultAbsorption,
+  ...plainChamber,
 });

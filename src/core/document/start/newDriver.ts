@@ -1,6 +1,7 @@
+import { plainDriver } from '../plain.ts';
 import type { Driver } from '../schema.ts';
 
-type Sheet = Omit<Driver, 'id' | 'role' | 'sheetAir' | 'measured' | 'description'>;
+type Sheet = Omit<Driver, 'id' | 'role' | 'sheetAir' | 'measured' | 'description' | 'fitting' | 'heat'>;
 
 // Invented drivers of ordinary size and strength; no maker's data.
 const sheets: Readonly<Record<Driver['role'], Sheet>> = {
@@ -92,5 +93,6 @@ export const newDriver = (role: Driver['role'], id: string): Driver => ({
   description: "Invented starting values: enter your own driver's.",
   sheetAir: null,
   measured: null,
+  ...plainDriver,
   ...sheets[role],
 });

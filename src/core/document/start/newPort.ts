@@ -1,4 +1,5 @@
 import { defaultPortLoss } from '../defaults.ts';
+import { plainPort } from '../plain.ts';
 import type { Port, Project } from '../schema.ts';
 import { freeSpot } from './freeSpot.ts';
 import { freshId } from './freshId.ts';
@@ -16,6 +17,8 @@ export const newPort = (project: Project, chamberId: string): Port => ({
   outerEnd: 'flanged',
   wallM: 0.003,
   loss: defaultPortLoss,
+  ...plainPort,
+  resonances: true,
   face: 'front',
   ...freeSpot(project, DIAMETER_M / 2, 'bottom'),
 });

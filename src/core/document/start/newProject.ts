@@ -7,6 +7,7 @@ import {
   defaultLeak,
   defaultListening,
 } from '../defaults.ts';
+import { plainChamber, plainEnclosure, plainMount } from '../plain.ts';
 import type { Project } from '../schema.ts';
 import { startingCentreZM } from './mountFor.ts';
 import { newDriver } from './newDriver.ts';
@@ -19,7 +20,7 @@ export function newProject(): Project {
   const driver = newDriver('full-range', 'driver-1');
   return {
     format: 'conewright-project',
-    version: 1,
+    version: 2,
     name: 'New loudspeaker',
     notes: '',
     air: defaultAir,
@@ -38,15 +39,19 @@ export function newProject(): Project {
           fillGain: 1,
           leak: defaultLeak,
           absorption: defaultAbsorption,
+          ...plainChamber,
         },
       ],
       ports: [],
+      ...plainEnclosure,
       mounts: [
         {
           partId: 'LS1',
           chamberId: 'chamber-1',
+          ...plainMount,
           xM: 0,
-          yM: 0.19,
+          // Low enough for a tweeter above it.
+          yM: 0.14,
           acousticCentreZM: startingCentreZM(driver),
         },
       ],

@@ -2,18 +2,27 @@ import type { Command } from '../command.ts';
 import type { Driver, Project } from '../schema.ts';
 import { newChamber } from './newChamber.ts';
 import { newWay } from './newWay.ts';
+import { orderedSpot } from './orderedSpot.ts';
 
 /** Air that a cone mid is often given to begin with, m³ (common practice, no source). */
 const MID_CHAMBER_M3 = 0.004;
 
 /**
- * The command that adds a way of this role with the air it needs: a mid gets a small sealed chamber of its own, since the
- * pressure of a woofer's chamber would move its cone; the others go where `newWay` puts them.
+ * The command that adds a way of this role with the air and the place that it needs: a mid gets a small sealed chamber of its
+ * own, since the pressure of a woofer's chamber would move its cone; tweeters come above mids and those above woofers, which
+ * move down where there is no room above them (`orderedSpot`).
  * @example dispatch(newWayInChamber(project, 'mid'))
  */
 export function newWayInChamber(project: Project, role: Driver['role']): Command {
   const way = newWay(project, role);
-  if (role !== 'mid' || project.enclosure.chambers.length === 0) return way;
+  const spot = orderedSpot(project, way.driver);
+  const mount = { ...way.mount, ...(spot === null ? {} : { xM: 0, yM: spot.yM }) };
+  const moves = (spot?.moves ?? []).map(({ partId, yM }): Command => ({ type: 'set-mount', partId, changes: { yM } }));
+  const hasOwnAir = role === 'mid' && project.enclosure.chambers.length > 0;
+  if (!hasOwnAir) {
+    const placed: Command = { ...way, mount };
+    return moves.length === 0 ? placed : { type: 'together', commands: [placed, ...moves] };
+  }
   const chamber = {
     ...newChamber(project),
     name: 'Mid chamber',
@@ -21,7 +30,8 @@ export function newWayInChamber(project: Project, role: Driver['role']): Command
   };
   const commands: Command[] = [
     { type: 'add-chamber', chamber },
-    { ...way, mount: { ...way.mount, chamberId: chamber.id } },
+    { ...way, mount: { ...mount, chamberId: chamber.id } },
+    ...moves,
   ];
   return { type: 'together', commands };
 }

@@ -38,6 +38,14 @@ export const editWording: WordingByCode = {
     sentence: `The cabinet has no port “${place.id}”.`,
     remedy: 'Choose one of its ports.',
   }),
+  'document.unknown-radiator': (_, place) => ({
+    sentence: `The cabinet has no passive radiator “${place.id}”.`,
+    remedy: 'Choose one of its passive radiators.',
+  }),
+  'document.unknown-line': (_, place) => ({
+    sentence: `The cabinet has no line “${place.id}”.`,
+    remedy: 'Choose one of its lines.',
+  }),
   'document.unknown-curve': (_, place) => ({
     sentence: `There is no curve “${place.id}”.`,
     remedy: 'Choose one of the curves of the project.',
@@ -84,6 +92,10 @@ export const editWording: WordingByCode = {
   'document.amplifier-in-series': (_, place) => ({
     sentence: `An amplifier cannot stand in series with ${place.id}.`,
     remedy: 'Add it between a node and the return “0”.',
+  }),
+  'document.amplifier-kept': (values) => ({
+    sentence: `The text has no amplifier line; this one was kept from the circuit before: “${values.line}”.`,
+    remedy: 'Write a V line to drive the circuit otherwise.',
   }),
   'document.name-taken': (values) => ({
     sentence: `The name “${values.to}” is already used in this circuit.`,

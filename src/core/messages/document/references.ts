@@ -41,6 +41,18 @@ export const referenceWording: WordingByCode = {
     sentence: `${subject(place, values)} opens into the chamber “${values.chamberId}”, and there is none of that name.`,
     remedy: 'Choose one of the chambers of the cabinet.',
   }),
+  'document.brace-without-chamber': (values, place) => ({
+    sentence: `${place.kind === 'brace' ? capital(placeWords(place, values)) : 'The crossover board'} stands in the chamber “${values.chamberId}”, and there is none of that name${where(values)}.`,
+    remedy: 'Choose one of the chambers of the cabinet.',
+  }),
+  'document.same-chamber-twice': (values, place) => ({
+    sentence: `${subject(place, values)} leads from the chamber “${values.chamberId}” into the same chamber.`,
+    remedy: 'Choose another chamber for one side, or the air outside.',
+  }),
+  'document.open-back-in-chamber': (values, place) => ({
+    sentence: `${subject(place, values)} is to have its back in the open and stands in a chamber too.`,
+    remedy: 'Take it out of the chamber, or close its back.',
+  }),
   'document.amplifier-without-settings': (values, place) => ({
     sentence: `The amplifier ${place.id} has no settings${where(values)}.`,
     remedy: 'Add its output resistance, cable and rated load under the same name.',

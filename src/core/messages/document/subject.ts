@@ -2,7 +2,7 @@ import { documentFields, fieldWords, lastField, pathInWords } from '../documentF
 import { formatFigure } from '../formatFigure.ts';
 import type { Place, ProblemValues } from '../problem.ts';
 
-/** A place as it is called inside a sentence: "R1", "the driver “120 mm mid”", "the document". */
+/** A place as it is called inside a sentence: "R1", "the driver “120 mm mid”", "the port", "the document". */
 export function placeWords(place: Place, values: ProblemValues): string {
   const name = values.name ?? place.id;
   switch (place.kind) {
@@ -14,9 +14,16 @@ export function placeWords(place: Place, values: ProblemValues): string {
       return `node “${place.id}”`;
     case 'driver':
     case 'chamber':
-    case 'port':
     case 'curve':
       return `the ${place.kind} “${name}”`;
+    case 'radiator':
+      return `the passive radiator “${name}”`;
+    case 'brace':
+      return `brace ${place.id}`;
+    case 'duct':
+      return `the line “${name}”`;
+    case 'port':
+      return values.name === undefined ? `port ${place.id}` : String(values.name);
     case 'line':
       return `line ${place.line}`;
     case 'file':

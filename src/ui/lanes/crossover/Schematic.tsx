@@ -1,5 +1,6 @@
-import { useCallback, useState } from 'react';
+import { useCallback } from 'react';
 import type { PlacedPart, SchematicPlan } from '../../../core/schematic/plan.ts';
+import { useWhileOpen } from '../../fields/useWhileOpen.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
 import { litPlaces, sameLit } from './litPlaces.ts';
@@ -41,10 +42,10 @@ export function Schematic({
   const store = useWorkbenchStore();
   const ways = useWays();
   const lit = useAlike((s) => litPlaces(s.problems, s.evaluation?.findings ?? NOTHING), sameLit);
-  const [sheet, setSheet] = useState<{ readonly partId: string; readonly anchor: DOMRect } | null>(null);
+  const [sheet, setSheet] = useWhileOpen<{ readonly partId: string; readonly anchor: DOMRect } | null>(null);
   const sheetPart = useWorkbench((s) => s.project.network.parts.find((part) => part.id === sheet?.partId));
 
-  const openSheet = useCallback((partId: string, anchor: DOMRect) => setSheet({ partId, anchor }), []);
+  const openSheet = useCallback((partId: string, anchor: DOMRect) => setSheet({ partId, anchor }), [setSheet]);
   const enter = useCallback(
     (placed: PlacedPart) => {
       const lane = plan.lanes[placed.lane];
@@ -61,7 +62,7 @@ export function Schematic({
       const drawn = document.querySelector(`[data-part="${CSS.escape(sheet.partId)}"] button`);
       if (drawn instanceof HTMLElement) drawn.focus();
     },
-    [sheet],
+    [sheet, setSheet],
   );
   const wayIndexOf = (partId: string) => ways.find((way) => way.speakerId === partId)?.index ?? null;
   return (

@@ -84,7 +84,11 @@ export const SchematicPart = memo(function SchematicPart({
       >
         {part.id}
       </span>
-      <span className="schematic-value" style={anchorStyle(placed, placed.valueAnchor, view)}>
+      <span
+        className="schematic-value"
+        data-align={placed.valueAnchor.align}
+        style={anchorStyle(placed, placed.valueAnchor, view)}
+      >
         <PartValue part={part} />
       </span>
     </div>

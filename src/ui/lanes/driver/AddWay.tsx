@@ -13,7 +13,7 @@ export function AddWay({ done }: { readonly done: () => void }) {
       <p className="lane-soft">
         A new way begins with an invented driver of ordinary size, straight on the amplifier: enter your own driver's
         numbers on its card, then give it a section of the crossover. A mid comes with a small sealed chamber of its
-        own.
+        own. Tweeters go above mids and mids above woofers; what is in the way moves down.
       </p>
       <div className="add-way-roles">
         {ROLES.map((role) => (

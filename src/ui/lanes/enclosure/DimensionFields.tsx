@@ -1,6 +1,8 @@
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { type CabinetDrawing, onSide } from './cabinetDrawing.ts';
+import { portEndHeightPx } from './portEndHeight.ts';
+import { openingM } from './portFaces.ts';
 
 const LEAST_M = 0.05;
 const BELOW_PX = 26;
@@ -53,11 +55,12 @@ export function DimensionFields({ drawing }: { readonly drawing: CabinetDrawing 
       </div>
       {ports.map((port) => {
         const end = onSide(drawing, port.face === 'front' ? port.lengthM : depthM - port.lengthM, port.yM);
-        const opening = port.shape.kind === 'round' ? port.shape.diameterM : port.shape.heightM;
-        const above = end.yPx - (opening / 2 + port.wallM) * drawing.pxPerM - 14;
+        const wallsPx = (openingM(port).heightM / 2 + port.wallM) * drawing.pxPerM + 1;
+        // Clear of the walls and of the handle at the port's end.
+        const above = end.yPx - Math.max(wallsPx, portEndHeightPx(drawing, port) / 2);
         const middle = onSide(drawing, port.face === 'front' ? port.lengthM / 2 : depthM - port.lengthM / 2, 0);
         return (
-          <div key={port.id} className="cabinet-field" style={{ left: middle.xPx, top: above }}>
+          <div key={port.id} className="cabinet-field cabinet-field-above" style={{ left: middle.xPx, top: above }}>
             <QuantityField
               label={`Length of port ${port.id}`}
               kind="length"

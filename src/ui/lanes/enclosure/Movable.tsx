@@ -13,6 +13,8 @@ const STEP_M = 1e-3;
 const COARSE_STEP_M = 1e-2;
 /** Smallest side that a finger can hit. */
 const LEAST_TARGET_PX = 26;
+/** A round handle holds a square of 24 px from this width on; smaller ones stay square. */
+const LEAST_ROUND_PX = 34;
 
 /**
  * The handle over a thing on the front view, moved by dragging or by arrow keys (1 mm, with Shift 10 mm): one drag, or
@@ -58,7 +60,7 @@ export function Movable({
     <button
       type="button"
       className="movable"
-      data-round={round ? '' : undefined}
+      data-round={round && Math.min(widthPx, heightPx) >= LEAST_ROUND_PX ? '' : undefined}
       style={{
         left: box.leftPx + (box.widthPx - widthPx) / 2,
         top: box.topPx + (box.heightPx - heightPx) / 2,

@@ -10,10 +10,9 @@ import { useHeldKeys } from '../../fields/useHeldKeys.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
 import { type CabinetDrawing, onSide } from './cabinetDrawing.ts';
-import { openingM } from './portFaces.ts';
+import { portEndHeightPx } from './portEndHeight.ts';
 
 const HALF_WIDTH_PX = 13;
-const LEAST_HEIGHT_PX = 28;
 const SHORTEST_M = 0.001;
 
 /** The inner end of a port in the side view: dragged or stepped, it sets the port's length. */
@@ -42,7 +41,7 @@ export function PortLengthHandle({ drawing, port }: { readonly drawing: CabinetD
     },
     tap: pick,
   });
-  const heightPx = Math.max(LEAST_HEIGHT_PX, openingM(port).heightM * drawing.pxPerM + 8);
+  const heightPx = portEndHeightPx(drawing, port);
   const end = onSide(drawing, port.face === 'front' ? port.lengthM : depthM - port.lengthM, port.yM);
   return (
     <div

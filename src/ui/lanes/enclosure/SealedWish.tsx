@@ -21,7 +21,7 @@ export function SealedWish({ chamber }: { readonly chamber: Chamber }) {
   if (sealed === null) return null;
   const found = sealedWishFor(project, chamber, qtc);
   if (found === null) return null;
-  const volume = found.ok ? found.value.volume : null;
+  const sized = found.ok ? found.value.sized : null;
   return (
     <p className="enclosure-panel-result">
       For a Qtc of
@@ -36,12 +36,14 @@ export function SealedWish({ chamber }: { readonly chamber: Chamber }) {
       {found.ok ? (
         <>
           it takes {figureText(found.value.netM3, 'volume', system)} net.{' '}
-          {volume ? (
-            <RefusingButton command={() => ({ type: 'set-chamber', id: chamber.id, changes: { volume } })}>
+          {sized?.ok ? (
+            <RefusingButton
+              command={() => ({ type: 'set-chamber', id: chamber.id, changes: { volume: sized.value.volume } })}
+            >
               use that volume
             </RefusingButton>
           ) : (
-            <span className="enclosure-panel-refusal">The cabinet is too low for it: make it larger first.</span>
+            <span className="enclosure-panel-refusal">{fieldMessage(sized?.problems ?? [])}</span>
           )}
         </>
       ) : (

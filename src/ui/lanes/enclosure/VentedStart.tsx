@@ -19,17 +19,13 @@ export function VentedStart({ chamber }: { readonly chamber: Chamber }) {
   const found = ventedStart(project, chamber);
   if (found === null) return null;
   if (!found.ok) {
-    return (
-      <p className="enclosure-panel-result">
-        Flat vented box: <span className="enclosure-panel-refusal">{fieldMessage(found.problems)}</span>
-      </p>
-    );
+    return <p className="enclosure-panel-result lane-soft">Flat vented box: {fieldMessage(found.problems)}</p>;
   }
   const { alignment, netM3, sized, port, ql, qlFrom, diameterFrom, command } = found.value;
   const rippleDb = 20 * Math.log10(alignment.rippleRatio);
   const length = (m: number) => figureText(m, 'length', system);
   return (
-    <section className="enclosure-panel-result" aria-label={`Flat vented box for ${chamber.name}`}>
+    <section className="enclosure-panel-result enclosure-offer" aria-label={`Flat vented box for ${chamber.name}`}>
       <p>
         <b>Flat vented box:</b> {figureText(netM3, 'volume', system)} net, tuned to{' '}
         {figureText(alignment.tuningHz, 'frequency', system)}, −3 dB at{' '}
@@ -39,11 +35,11 @@ export function VentedStart({ chamber }: { readonly chamber: Chamber }) {
       <p>
         It takes {movedWords(found.value, length)} and {portWords(found.value, length)}, {length(port.lengthM)} long
         {diameterFrom === 'stroke' ? ', wide enough for the driver’s full stroke' : ''}
-        {diameterFrom === 'start' ? '; the driver states no stroke, so check the air speed' : ''}.{' '}
-        <RefusingButton command={() => command} label={`Make ${chamber.name} the flat vented box`}>
-          use this box
-        </RefusingButton>
+        {diameterFrom === 'start' ? '; the driver states no stroke, so check the air speed' : ''}.
       </p>
+      <RefusingButton command={() => command} label={`Make ${chamber.name} the flat vented box`}>
+        use this box
+      </RefusingButton>
       <p className="lane-soft">
         Assumes leakage alone, QL {ql}{' '}
         {qlFrom === 'chamber' ? 'as set for this chamber' : `(${defaultLossQ.leak} is the default where none is set)`},

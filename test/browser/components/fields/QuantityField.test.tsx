@@ -1,4 +1,4 @@
-import { fireEvent, screen, waitFor } from '@testing-library/react';
+import { act, fireEvent, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import type { Project } from '../../../../src/core/document/schema.ts';
@@ -137,6 +137,57 @@ test('a value that the document refuses gets the document’s sentence', async (
   await userEvent.keyboard('-3 uF{Enter}');
   expect((await screen.findByRole('alert')).textContent?.length).toBeGreaterThan(10);
   expect(faradOf(store.getState().project)).toBe(6.8e-6);
+});
+
+test('a refusal is said once, at the field, and goes with Escape', async () => {
+  const { store, field } = open();
+  await userEvent.click(field);
+  await userEvent.clear(screen.getByRole('textbox'));
+  await userEvent.keyboard('-3 uF{Enter}');
+  await screen.findByRole('alert');
+  expect(store.getState().refusal).toEqual([]);
+  await userEvent.keyboard('{Escape}');
+  expect(screen.queryByRole('alert')).toBeNull();
+  expect(store.getState().refusal).toEqual([]);
+});
+
+test('Escape takes away what an arrow key was refused for', async () => {
+  const { store, field } = open();
+  // Made to refuse every edit, as a document at its bounds does.
+  const { dispatch } = store.getState();
+  store.setState({ dispatch: () => dispatch({ type: 'set-part', partId: 'C5', changes: { farad: -1 } }) });
+  field.focus();
+  await userEvent.keyboard('{ArrowUp}');
+  expect(screen.getByRole('alert')).toBeTruthy();
+  await userEvent.keyboard('{Escape}');
+  expect(screen.queryByRole('alert')).toBeNull();
+});
+
+test.each(['opened', 'undone'])('a refused editor closes when its document is replaced: %s', async (how) => {
+  const { store, field } = open();
+  const other: Project = { ...store.getState().project, name: 'Other' };
+  if (how === 'undone') act(() => store.getState().open(other));
+  await userEvent.click(field);
+  await userEvent.clear(screen.getByRole('textbox'));
+  await userEvent.keyboard('3 bananas{Enter}');
+  await screen.findByRole('alert');
+  act(() => (how === 'undone' ? store.getState().undo() : store.getState().open(other)));
+  expect(screen.queryByRole('textbox')).toBeNull();
+  expect(screen.queryByRole('alert')).toBeNull();
+  const { project } = store.getState();
+  await userEvent.click(screen.getByRole('spinbutton', { name: 'Outside width' }));
+  expect(store.getState().project).toBe(project);
+});
+
+test('arithmetic that is still being worked out does not land in another document', async () => {
+  const { store, field } = open();
+  field.focus();
+  await userEvent.keyboard('2*4.7 uF');
+  const other: Project = { ...store.getState().project, name: 'Other' };
+  fireEvent.keyDown(screen.getByRole('textbox'), { key: 'Enter' });
+  act(() => store.getState().open(other));
+  await new Promise((done) => setTimeout(done, 300));
+  expect(store.getState().project).toBe(other);
 });
 
 const pointer = (type: string, target: Element, clientX: number) =>

@@ -60,8 +60,8 @@ test('keep, change, compare: the table says what differs, and the way back works
   expect(shown.map((cell) => cell.textContent)).toEqual(ripples);
   expect(results.getAllByRole('rowheader').map((head) => head.textContent)).toEqual([
     'mean level, 200 Hz to 2 kHz',
-    '−3 dB',
-    '200 Hz to 10 kHz',
+    '−3 dB re mean, 200 Hz to 2 kHz',
+    '200 Hz to 10 kHz, half of greatest minus least',
     'least impedance',
     'greatest excursion, one way, peak',
     'port air, peak',
@@ -69,6 +69,46 @@ test('keep, change, compare: the table says what differs, and the way back works
   const before = demo.network.parts.find((part) => part.id === 'C1');
   await userEvent.click(screen.getByRole('button', { name: 'Go back to it' }));
   expect(store.getState().project.network.parts.find((part) => part.id === 'C1')).toEqual(before);
+});
+
+test('a state is kept under a name of the person’s own', async () => {
+  await wide();
+  const store = testStore();
+  show(
+    store,
+    <>
+      <Header />
+      <Notices />
+    </>,
+  );
+  await userEvent.click(screen.getByRole('button', { name: 'Compare' }));
+  const form = within(screen.getByRole('form', { name: 'Keep under a name' }));
+  const name = form.getByLabelText('Keep the present state as') as HTMLInputElement;
+  await userEvent.type(name, ' bright tweeter {Enter}');
+  expect(store.getState().project.snapshots.map((state) => state.name)).toEqual(['bright tweeter']);
+  expect(name.value).toBe('');
+  await userEvent.type(name, 'bright tweeter{Enter}');
+  await userEvent.type(name, 'one too many{Enter}');
+  expect(store.getState().project.snapshots.map((state) => state.name)).toEqual(['bright tweeter', 'bright tweeter 2']);
+  // The refusal stands at the field alone, and what was typed stays.
+  expect(form.getByRole('alert').textContent).toContain('Two states are kept already');
+  expect(store.getState().refusal).toEqual([]);
+  expect(name.value).toBe('one too many');
+});
+
+test('undo that leaves an opened project says so and leads back', async () => {
+  await wide();
+  const store = testStore();
+  show(store, <Notices />);
+  store.getState().open({ ...demo, name: 'Other' });
+  store.getState().undo();
+  const line = await screen.findByTestId('crossing');
+  expect(line.textContent).toContain(`the opening of “Other”: this is “${demo.name}” again`);
+  await userEvent.click(within(line).getByRole('button', { name: 'Return to “Other”' }));
+  expect(store.getState().project.name).toBe('Other');
+  expect(screen.getByTestId('crossing').textContent).toContain('Redo opened “Other” again');
+  await userEvent.click(screen.getByRole('button', { name: 'Dismiss' }));
+  expect(screen.queryByTestId('crossing')).toBeNull();
 });
 
 test('a third state is refused with a sentence, which can be dismissed', async () => {
@@ -103,6 +143,60 @@ test('what cannot be computed says why, names the place, and keeps the last good
   await userEvent.click(within(line).getByRole('button', { name: /show/ }));
   expect(store.getState().selection).toEqual({ kind: 'chamber', id: 'mid-chamber' });
   expect(store.getState().evaluation).toBe(before);
+});
+
+test('a floating node leads to a part that ends there', async () => {
+  const store = testStore();
+  show(store, <Notices />);
+  const loose = {
+    id: 'R9',
+    kind: 'resistor',
+    nodes: ['nowhere', 'lost'],
+    ohm: 1,
+    ratedPowerW: null,
+    note: '',
+  } as const;
+  store.getState().open({ ...demo, network: { parts: [...demo.network.parts, loose] } });
+  const line = await screen.findByTestId('problems');
+  expect(line.textContent).toContain('Node nowhere at R9 has no path');
+  await userEvent.click(within(line).getByRole('button', { name: 'show R9' }));
+  expect(store.getState().selection).toEqual({ kind: 'part', id: 'R9' });
+});
+
+test('places are named as on the screen, and led to by id', async () => {
+  const store = testStore();
+  show(
+    store,
+    <>
+      <Notices />
+      <FindingsStrip />
+    </>,
+  );
+  const { chambers } = demo.enclosure;
+  store.getState().dispatch({ type: 'set-chamber', id: chambers[0]!.id, changes: { bracesM3: 0.2 } });
+  const line = await screen.findByTestId('problems');
+  expect(line.textContent).toContain(`Chamber “${chambers[0]!.name}” has no air left`);
+  await userEvent.click(within(line).getByRole('button', { name: `show ${chambers[0]!.name}` }));
+  expect(store.getState().selection).toEqual({ kind: 'chamber', id: chambers[0]!.id });
+});
+
+test('what cannot be computed is not said to be without flaw', async () => {
+  const store = testStore();
+  show(
+    store,
+    <>
+      <Notices />
+      <FindingsStrip />
+    </>,
+  );
+  const none = 'No flaw found at this drive and listening place.';
+  store.setState({ evaluation: { ...store.getState().evaluation!, findings: [] } });
+  await screen.findByText(none);
+  store.setState({ problems: [problem('speaker.no-speaker', { kind: 'document' })] });
+  await screen.findByTestId('problems');
+  expect(screen.queryByText(none)).toBeNull();
+  store.setState({ problems: [] });
+  await screen.findByText(none);
 });
 
 test('findings: severity in words, a sentence, and a link that selects the place', async () => {

@@ -1,4 +1,4 @@
-import { fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import { act, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, expect, test, vi } from 'vitest';
 import { formatNetlist } from '../../../../src/core/circuit/netlist/index.ts';
@@ -132,7 +132,49 @@ test('a textbook section goes before the chosen speaker, with source and assumpt
   await userEvent.click(panel.getByRole('button', { name: 'put it before tweeter' }));
   const added = partIds().filter((id) => !demo.network.parts.some((old) => old.id === id));
   expect(added.map((id) => part(id)?.kind)).toEqual(['resistor', 'resistor']);
+  // The panel stays for the next section, says what went in, and takes that back with the undo.
+  expect(panel.getByRole('status').textContent).toContain(`${added.join(', ')} put before tweeter`);
+  act(() => store.getState().undo());
+  expect(panel.getByRole('status').textContent).toBe('');
+});
+
+test('a section has preferred values unless the exact ones are asked for', async () => {
+  show();
+  await userEvent.click(screen.getByRole('button', { name: 'textbook sections' }));
+  const panel = within(screen.getByRole('region', { name: 'Textbook sections' }));
+  const rounded = panel.getByRole('checkbox', { name: /nearest values of E12/ }) as HTMLInputElement;
+  const put = panel.getByRole('button', { name: 'put it before tweeter' });
+  expect(rounded.checked).toBe(true);
+  await userEvent.click(put);
+  await userEvent.click(rounded);
+  await userEvent.click(put);
+  const farads = store
+    .getState()
+    .project.network.parts.flatMap((one) =>
+      one.kind === 'capacitor' && !demo.network.parts.some((old) => old.id === one.id) ? [one.farad] : [],
+    );
+  const E12 = [1, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2];
+  const isPreferred = (farad: number) => E12.includes(Number(farad.toExponential().split('e')[0]));
+  expect(farads.map(isPreferred)).toEqual([true, false]);
+});
+
+test('what lies open about one document closes when another takes its place', async () => {
+  show();
+  await userEvent.click(screen.getByRole('button', { name: 'textbook sections' }));
+  await userEvent.click(screen.getByRole('button', { name: /Edit the data sheet of 28 mm/ }));
+  expect(screen.getByRole('region', { name: 'Textbook sections' })).toBeTruthy();
+  const sheets = () => document.querySelectorAll('.driver-editor').length;
+  expect(sheets()).toBe(1);
+  act(() => store.getState().open({ ...demo, name: 'Other' }));
   expect(screen.queryByRole('region', { name: 'Textbook sections' })).toBeNull();
+  expect(sheets()).toBe(0);
+});
+
+test('a drawing gets the width that it needs where the other columns can spare it', async () => {
+  show(1280);
+  const scroller = () => document.querySelector('.lanes-scroller')!;
+  await waitFor(() => expect(scroller().scrollWidth).toBeGreaterThan(0));
+  expect(scroller().scrollWidth).toBeLessThanOrEqual(scroller().clientWidth);
 });
 
 test('circuit text is refused with line numbers and kept; what is understood replaces the circuit', async () => {
@@ -149,6 +191,22 @@ test('circuit text is refused with line numbers and kept; what is understood rep
   fireEvent.change(text, { target: { value: 'V1 in 0\nLS1 in 0 woofer\nR1 in 0 100\n' } });
   await userEvent.click(screen.getByRole('button', { name: 'use this circuit' }));
   expect(partIds()).toEqual(['V1', 'LS1', 'R1']);
+});
+
+test('text without an amplifier line is driven by the present one, and that is said', async () => {
+  show();
+  await userEvent.click(screen.getByRole('button', { name: 'circuit as text' }));
+  const text = screen.getByRole('textbox', { name: /One part a line/ });
+  fireEvent.change(text, { target: { value: 'LS1 in 0 woofer\nR1 in 0 10\n' } });
+  await userEvent.click(screen.getByRole('button', { name: 'use this circuit' }));
+  expect(partIds()).toEqual(['V1', 'LS1', 'R1']);
+  const said = 'The text has no amplifier line; this one was kept from the circuit before: “V1 in 0”.';
+  expect(screen.getByText(said, { exact: false }).textContent).toContain('Write a V line');
+  fireEvent.change(text, { target: { value: 'V1 in 0\nLS1 in 0 woofer\n' } });
+  expect(screen.queryByText(said, { exact: false })).toBeNull();
+  await userEvent.click(screen.getByRole('button', { name: 'use this circuit' }));
+  expect(partIds()).toEqual(['V1', 'LS1']);
+  expect(screen.queryByText(said, { exact: false })).toBeNull();
 });
 
 test('the parts list is copied as columns', async () => {

@@ -24,6 +24,11 @@ describe('readEngineering', () => {
     ['1.5E3u', 1.5e-3],
     ['+3', 3],
     ['-3', -3],
+    ['6,8u', 6.8e-6],
+    ['0,125m', 0.125e-3],
+    [',47u', 0.47e-6],
+    ['10,0', 10],
+    ['1,2345k', 1234.5],
   ])('reads %s as %d farad', (text, value) => {
     expect(readEngineering(text, 'farad')).toBe(value);
   });
@@ -48,7 +53,12 @@ describe('readEngineering', () => {
     '10uH',
     '1e',
     '--3',
-    '1,5u',
+    '1,000',
+    '22,000u',
+    '1,2,3',
+    '1.000,5',
+    '1,000.5',
+    ',',
     'NaN',
     'Infinity',
     '0x10',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Command } from '../../../../src/core/document/command.ts';
 import { describeCommand } from '../../../../src/core/document/describe/describeCommand.ts';
+import { plainMount } from '../../../../src/core/document/plain.ts';
 import { newDriver } from '../../../../src/core/document/start/newDriver.ts';
 import { edited } from '../edits.ts';
 import { resistor, twoWay } from '../twoWay.ts';
@@ -42,7 +43,7 @@ describe('describeCommand', () => {
       {
         type: 'add-way',
         driver: newDriver('mid', 'm'),
-        mount: { chamberId: null, xM: 0, yM: 0.2, acousticCentreZM: 0 },
+        mount: { chamberId: null, ...plainMount, xM: 0, yM: 0.2, acousticCentreZM: 0 },
       },
     ],
     ['LS2 (28 mm dome tweeter (invented)) removed', { type: 'remove-way', speakerId: 'LS2' }],

@@ -92,7 +92,7 @@ describe('readProject', () => {
     expect(codes('7')).toEqual(['not-a-project']);
     expect(codes('{}')).toEqual(['not-a-project']);
     expect(codes('{"format":"something-else","version":1}')).toEqual(['not-a-project']);
-    expect(codes(changed('version', 2))).toEqual(['newer-version']);
+    expect(codes(changed('version', 3))).toEqual(['newer-version']);
     expect(codes(changed('version', 'one'))).toEqual(['bad-version']);
     expect(codes(`${' '.repeat(MOST_CHARACTERS)}{}`)).toEqual(['too-large-file']);
   });

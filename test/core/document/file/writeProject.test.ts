@@ -18,7 +18,7 @@ describe('writeProject', () => {
 
   it('begins with format and version and ends with one newline', () => {
     const text = writeProject(twoWay);
-    expect(text).toMatch(/^\{\n "format": "conewright-project",\n "version": 1,\n "name": "Two-way",/);
+    expect(text).toMatch(/^\{\n "format": "conewright-project",\n "version": 2,\n "name": "Two-way",/);
     expect(text).toMatch(/[^\n]\n$/);
   });
 

@@ -23,19 +23,31 @@ export const setChamber: Applier<'set-chamber'> = (project, { id, changes }) => 
   return succeed(withChanges(project, { enclosure: withChanges(enclosure, { chambers }) }));
 };
 
-/** Its ports go with it; drivers in it must have moved before. */
+/** Its ports, passive radiators, lines and braces go with it; drivers in it must have moved before. */
 export const removeChamber: Applier<'remove-chamber'> = (project, { id }) => {
   const { enclosure } = project;
   const chamber = enclosure.chambers.find((candidate) => candidate.id === id);
   if (!chamber) return unknown(id);
-  const inside = enclosure.mounts.filter((mount) => mount.chamberId === id).map((mount) => mount.partId);
+  const inside = enclosure.mounts
+    .filter((mount) => mount.chamberId === id || mount.frontChamberId === id)
+    .map((mount) => mount.partId);
   if (inside.length > 0) {
     const values = { name: chamber.name, speakers: inside.join(', ') };
     return fail(problem('document.chamber-in-use', { kind: 'chamber', id }, values));
   }
   const chambers = enclosure.chambers.filter((candidate) => candidate !== chamber);
-  const ports = enclosure.ports.some((port) => port.chamberId === id)
-    ? enclosure.ports.filter((port) => port.chamberId !== id)
-    : enclosure.ports;
-  return succeed({ ...project, enclosure: { ...enclosure, chambers, ports } });
+  const lists = {
+    chambers,
+    ports: enclosure.ports.filter((port) => port.chamberId !== id && port.toChamberId !== id),
+    passiveRadiators: enclosure.passiveRadiators.filter((radiator) => radiator.chamberId !== id),
+    lines: enclosure.lines.filter(
+      ({ chamberId, end }) => chamberId !== id && !(end.kind === 'chamber' && end.chamberId === id),
+    ),
+    wood: {
+      ...enclosure.wood,
+      braces: enclosure.wood.braces.filter((brace) => brace.chamberId !== id),
+      board: enclosure.wood.board?.chamberId === id ? null : enclosure.wood.board,
+    },
+  };
+  return succeed(withChanges(project, { enclosure: withChanges(enclosure, lists) }));
 };

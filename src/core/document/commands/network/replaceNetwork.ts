@@ -5,6 +5,7 @@ import { mountFor } from '../../start/mountFor.ts';
 import { settingsFor } from '../../start/settingsFor.ts';
 import type { Applier } from '../applier.ts';
 import { alike, withChanges } from '../withChanges.ts';
+import { keptAmplifiers } from './keptAmplifiers.ts';
 
 const plain = (name: string) => name.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
 
@@ -32,20 +33,13 @@ function matchDrivers(project: Project, parts: readonly Part[]): Result<Part[]> 
   return problems.length > 0 ? fail(...problems) : succeed(matched);
 }
 
-/** Circuit text without an amplifier is driven by the present ones, as far as it has their nodes. */
-function withAmplifiers(project: Project, parts: readonly Part[]): readonly Part[] {
-  if (parts.some((part) => part.kind === 'amplifier')) return parts;
-  const nodes = new Set(parts.flatMap((part) => part.nodes));
-  const present = project.network.parts.filter((part) => part.kind === 'amplifier' && nodes.has(part.nodes[0]));
-  return [...present, ...parts];
-}
-
 /**
  * Another circuit for the same drivers and cabinet. Parts that did not change stay identical; speakers that stay keep
- * their places, new ones get one, those that went lose it; amplifiers likewise with their settings.
+ * their places, new ones get one, those that went lose it; amplifiers likewise with their settings. Circuit text without an amplifier
+ * is driven by the present ones (`keptAmplifiers`).
  */
 export const replaceNetwork: Applier<'replace-network'> = (project, { parts }) => {
-  const matched = matchDrivers(project, withAmplifiers(project, parts));
+  const matched = matchDrivers(project, [...keptAmplifiers(project.network.parts, parts), ...parts]);
   if (!matched.ok) return matched;
   const old = new Map(project.network.parts.map((part) => [part.id, part]));
   const next = matched.value.map((part) => (alike(old.get(part.id), part) ? old.get(part.id)! : part));

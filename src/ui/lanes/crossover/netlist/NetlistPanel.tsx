@@ -1,7 +1,8 @@
 import { useId, useState } from 'react';
 import { formatNetlist } from '../../../../core/circuit/netlist/formatNetlist.ts';
 import { parseNetlist } from '../../../../core/circuit/netlist/parseNetlist.ts';
-import type { Problem } from '../../../../core/messages/problem.ts';
+import { keptAmplifiers } from '../../../../core/document/commands/network/keptAmplifiers.ts';
+import { type Problem, problem } from '../../../../core/messages/problem.ts';
 import { word } from '../../../../core/messages/word.ts';
 import { simulatorText } from '../../../../core/speaker/simulatorText.ts';
 import { useWorkbench } from '../../../useWorkbench.ts';
@@ -19,13 +20,22 @@ export function NetlistPanel() {
   const [copied, setCopied] = useState('');
   /** What the text for a simulator leaves out or changes. */
   const [remarks, setRemarks] = useState<readonly Problem[]>([]);
+  /** What was read into the text that it does not say. */
+  const [readInto, setReadInto] = useState<readonly Problem[]>([]);
   const id = useId();
 
   const apply = () => {
     const read = parseNetlist(draft ?? present);
+    const kept = read.ok ? keptAmplifiers(parts, read.value) : [];
     const found = read.ok ? store.getState().dispatch({ type: 'replace-network', parts: read.value }) : read.problems;
     setProblems(found);
-    if (found.length === 0) setDraft(null);
+    if (found.length > 0) return;
+    setDraft(null);
+    setReadInto(
+      kept.map((part) =>
+        problem('document.amplifier-kept', { kind: 'part', id: part.id }, { line: formatNetlist([part]).trim() }),
+      ),
+    );
   };
   const copy = async (what: string, text: string, about: readonly Problem[] = []) => {
     setRemarks(about);
@@ -63,6 +73,7 @@ export function NetlistPanel() {
           onChange={(event) => {
             setDraft(event.target.value);
             setProblems([]);
+            setReadInto([]);
           }}
         />
         <div className="netlist-panel-actions">
@@ -96,6 +107,16 @@ export function NetlistPanel() {
           <span role="status" className="lane-soft">
             {copied}
           </span>
+        </div>
+        <div aria-live="polite">
+          {readInto.map((remark) => {
+            const { sentence, remedy } = word(remark);
+            return (
+              <p key={remark.place.id} className="netlist-panel-note">
+                {sentence} <span className="lane-soft">{remedy}</span>
+              </p>
+            );
+          })}
         </div>
         {remarks.length > 0 ? (
           <ul className="netlist-panel-remarks" aria-label="About the text for a simulator">

@@ -1,13 +1,12 @@
 import { useState } from 'react';
 import { RETURN } from '../../../../core/circuit/branch.ts';
 import type { FilterShape } from '../../../../core/circuit/synthesis/index.ts';
-import type { Driver } from '../../../../core/document/schema.ts';
+import type { Driver, Project } from '../../../../core/document/schema.ts';
 import { FieldRow } from '../../../fields/FieldRow.tsx';
 import { fieldMessage } from '../../../fields/fieldMessageText.ts';
 import { QuantityField } from '../../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../../useWorkbench.ts';
 import { RefusingButton } from '../../RefusingButton.tsx';
-import { arrivedPart, focusPart } from '../arrivedPart.ts';
 import { mainValueText } from '../partNames.ts';
 import { Choice } from './Choice.tsx';
 import { roundedSection } from './roundedSection.ts';
@@ -31,7 +30,7 @@ const USUAL_KIND: Readonly<Record<Driver['role'], string>> = {
 };
 
 /** Textbook sections as a start: chosen, worked out, shown with source and assumptions, and put before a speaker. */
-export function SectionPanel({ speakerId, done }: { readonly speakerId: string | null; readonly done: () => void }) {
+export function SectionPanel({ speakerId }: { readonly speakerId: string | null }) {
   const ways = useWays();
   const series = useWorkbench((s) => s.settings.series);
   const system = useWorkbench((s) => s.settings.units);
@@ -40,7 +39,9 @@ export function SectionPanel({ speakerId, done }: { readonly speakerId: string |
   const [family, setFamily] = useState<FilterShape['family']>('linkwitz-riley');
   const [order, setOrder] = useState('2');
   const [entered, setEntered] = useState<Readonly<Record<string, number>>>({});
-  const [isRounded, setRounded] = useState(false);
+  const [isRounded, setRounded] = useState(true);
+  const [said, setSaid] = useState<{ readonly words: string; readonly project: Project } | null>(null);
+  const isPresent = useWorkbench((s) => s.project === said?.project);
 
   const way = ways.find((candidate) => candidate.speakerId === chosenSpeaker) ?? ways[0];
   const kindId = chosenKind ?? USUAL_KIND[way?.driver?.role ?? 'woofer'];
@@ -123,17 +124,24 @@ export function SectionPanel({ speakerId, done }: { readonly speakerId: string |
             className="lane-button lane-button-main"
             command={() => ({ type: 'insert-section', speakerId: way.speakerId, parts })}
             after={(before, now) => {
-              const id = arrivedPart(before, now);
-              done();
-              if (id !== null) focusPart(id);
+              setSaid({ words: insertedWords(before, now, way.name), project: now });
             }}
           >
             put it before {way.name}
           </RefusingButton>
+          <p role="status" className="section-panel-said">
+            {said && isPresent ? said.words : ''}
+          </p>
         </div>
       ) : (
         <p className="section-panel-refusal">{fieldMessage(made.problems)}</p>
       )}
     </section>
   );
+}
+
+/** What has just gone in, by the names that it got. */
+function insertedWords(before: Project, now: Project, wayName: string): string {
+  const names = now.network.parts.filter(({ id }) => !before.network.parts.some((part) => part.id === id));
+  return `${names.map(({ id }) => id).join(', ')} put before ${wayName}; undo takes them out again.`;
 }

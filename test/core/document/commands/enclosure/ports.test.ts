@@ -33,6 +33,6 @@ describe('ports', () => {
   it('name place, value and limit', () => {
     const [flaw] = refusalOf(twoWay, { type: 'set-port', id: 'port', changes: { lengthM: -0.02 } });
     expect(flaw!.place).toEqual({ kind: 'port', id: 'port', field: 'lengthM' });
-    expect(word(flaw!).sentence).toBe('The length of the port “port” is −20 mm; it must be at least 0 mm.');
+    expect(word(flaw!).sentence).toBe('The length of the port is −20 mm; it must be at least 0 mm.');
   });
 });

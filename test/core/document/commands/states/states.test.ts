@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { designOf } from '../../../../../src/core/document/design.ts';
+import { plainMount } from '../../../../../src/core/document/plain.ts';
 import { edited, refusedFor } from '../../edits.ts';
 import { twoWay } from '../../twoWay.ts';
 
@@ -26,7 +27,7 @@ describe('kept states', () => {
 
   it('keep drivers of the present that own curves', () => {
     const driver = { ...twoWay.drivers[1]!, id: 'mid', name: 'Mid' };
-    const mount = { chamberId: null, xM: 0, yM: 0.2, acousticCentreZM: 0 };
+    const mount = { chamberId: null, ...plainMount, xM: 0, yM: 0.2, acousticCentreZM: 0 };
     const curve = { ...twoWay.curves[1]!, id: 'c9', belongsTo: { kind: 'driver', driverId: 'mid' } as const };
     const added = edited(kept, { type: 'add-way', driver, mount }, { type: 'add-curve', curve });
     const back = edited(added, { type: 'return-to-state', id: 'state-1' });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { plainMount } from '../../../../../src/core/document/plain.ts';
 import { newDriver } from '../../../../../src/core/document/start/newDriver.ts';
 import { newWay } from '../../../../../src/core/document/start/newWay.ts';
 import { edited, refusedFor, wiring } from '../../edits.ts';
@@ -6,7 +7,7 @@ import { twoWay } from '../../twoWay.ts';
 
 describe('add-way', () => {
   const driver = newDriver('mid', 'mid');
-  const mount = { chamberId: 'main', xM: 0.02, yM: 0.2, acousticCentreZM: -0.01 };
+  const mount = { chamberId: 'main', ...plainMount, xM: 0.02, yM: 0.2, acousticCentreZM: -0.01 };
 
   it('adds driver, speaker on the first amplifier, and its place', () => {
     const after = edited(twoWay, { type: 'add-way', driver, mount });

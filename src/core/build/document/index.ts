@@ -1,0 +1,2 @@
+export * from './cabinetOf.ts';
+export * from './dividersOf.ts';

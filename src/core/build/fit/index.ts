@@ -1,0 +1,2 @@
+export type { Interference, InterferenceRemedy } from './interference.ts';
+export * from './interferences.ts';

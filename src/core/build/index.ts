@@ -1,0 +1,3 @@
+export * from './fit/index.ts';
+export * from './panels/index.ts';
+export * from './sheets/index.ts';

@@ -1,0 +1,3 @@
+export * from './cutting.ts';
+export * from './layOutSheets.ts';
+export * from './stripsAcross.ts';

@@ -1,0 +1,62 @@
+import { formatFigure } from './formatFigure.ts';
+import type { ProblemValues, WordingByCode } from './problem.ts';
+import { hertz, litres, millimetres } from './shortFigures.ts';
+
+const q = (value: ProblemValues[string] | undefined): string =>
+  typeof value === 'number' ? formatFigure(value, 3) : 'no number';
+const leak = (v: ProblemValues): string => (v.ql === 'none' ? 'without a leak' : `with QL = ${q(v.ql)}`);
+
+/** Sentences of boxes that cannot be: alignments that a driver does not have, wishes that no wood grants. */
+export const alignmentsWording: WordingByCode = {
+  'design.map-unreadable': () => ({
+    sentence: 'The driver, the port or the ranges of the map hold numbers that are not above zero.',
+    remedy: 'Complete the driver’s data sheet and give the port a section.',
+  }),
+  'design.alignment-unreadable': (v) => ({
+    sentence: `${v.family}: no box can be worked out for a driver with Qts = ${q(v.qts)}.`,
+    remedy: `Check the data sheet; Qts from ${q(v.least)} to ${q(v.most)} is looked at.`,
+  }),
+  'design.alignment-one-q': (v) => ({
+    sentence: `${v.family} suits one driver Q alone, Qts = ${q(v.limit)} ${leak(v)}; this driver has ${q(v.qts)}.`,
+    remedy: 'Use a family that follows the driver’s Q: QB3 or SC4 below, C4 above.',
+  }),
+  'design.alignment-below': (v) => ({
+    sentence: `${v.family} is for drivers whose Qts is below ${q(v.limit)} (${leak(v)}); this driver has ${q(v.qts)}.`,
+    remedy: 'C4 is the family for a higher Qts.',
+  }),
+  'design.alignment-above': (v) => ({
+    sentence: `${v.family} is for drivers whose Qts is above ${q(v.limit)} (${leak(v)}); this driver has ${q(v.qts)}.`,
+    remedy: 'QB3 and SC4 are the families for a lower Qts.',
+  }),
+  'design.alignment-too-high': (v) => ({
+    sentence: `${v.family} ends below Qts = ${q(v.qts)} ${leak(v)}: no volume is left for it.`,
+    remedy: 'Seal the box, or choose a driver with a lower Qts.',
+  }),
+  'design.alignment-too-low': (v) => ({
+    sentence: `${v.family} has no box for a Qts as low as ${q(v.qts)} ${leak(v)}.`,
+    remedy: 'QB3 reaches lower Qts.',
+  }),
+  'design.alignment-too-large': (v) => ({
+    sentence: `${v.family} asks for more than ten times Vas with Qts = ${q(v.qts)}.`,
+    remedy: 'Choose another family, or a driver with a lower Qts.',
+  }),
+  'design.alignment-leak': (v) => ({
+    sentence: `${v.family} does not exist with a leak as strong as QL = ${q(v.ql)}.`,
+    remedy: 'Seal the leak: a well-made box has about QL = 7 (common practice, no source).',
+  }),
+  'design.no-air-left': (v) => ({
+    sentence:
+      typeof v.volumeM3 === 'number'
+        ? `The chamber would hold ${litres(v.volumeM3)} of air: drivers, ports and braces take all there is.`
+        : 'The chamber’s volume is not a number.',
+    remedy: 'Make the chamber larger, or take a port or brace out of it.',
+  }),
+  'design.tuning-above-pipe': (v) => ({
+    sentence: `A tuning of ${hertz(v.tuningHz)} would need a port of ${millimetres(v.lengthM)}, which is a quarter of a wave long at ${hertz(v.pipeHz)} already: no pipe tunes a box above that.`,
+    remedy: 'Use a narrower port or a larger chamber, or a higher tuning, so that the port becomes shorter.',
+  }),
+  'design.port-longer-than-box': (v) => ({
+    sentence: `A tuning of ${hertz(v.tuningHz)} needs a port of ${millimetres(v.lengthM)}, and ${millimetres(v.insideM)} fit inside.`,
+    remedy: 'Bend the port, make it narrower, tune higher, or make the chamber larger or deeper.',
+  }),
+};

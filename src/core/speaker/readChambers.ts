@@ -1,0 +1,66 @@
+import { fillEffect } from '../acoustics/fill/index.ts';
+import type { ViscousAir } from '../acoustics/viscousAir.ts';
+import type { Chamber, Enclosure, Project } from '../document/schema.ts';
+import type { ChamberVolume } from './chamberVolume.ts';
+import { fillOf } from './fillOf.ts';
+import type { ChamberFilling, ModelChamber } from './model.ts';
+
+/** Where the apparent volume of a filled chamber is stated, since it depends on frequency. */
+export const APPARENT_AT_HZ = 50;
+/** A lining that would take more than this share of its chamber fills it. */
+const MOST_LINED = 0.9;
+
+/** The chambers of a cabinet with what their filling does. */
+export function readChambers(
+  { enclosure }: Pick<Project, 'enclosure'>,
+  volumes: ReadonlyMap<string, ChamberVolume>,
+  air: ViscousAir,
+): ModelChamber[] {
+  return enclosure.chambers.map((chamber) => {
+    const { netM3, apparentM3 } = volumes.get(chamber.id)!;
+    const plain = { id: chamber.id, leak: chamber.leak, absorption: chamber.absorption };
+    const filling = fillingIn(chamber, enclosure, netM3, air);
+    if (filling === null) return { ...plain, volumeM3: apparentM3 };
+    return { ...plain, volumeM3: netM3 * fillingGain(filling, air), filling };
+  });
+}
+
+/** Apparent over net volume at `APPARENT_AT_HZ` that a filling gives. */
+export function fillingGain({ netM3, placing, fill }: ChamberFilling, air: ViscousAir): number {
+  const share = placing.kind === 'stuffed' ? placing.share : (placing.areaM2 * placing.thicknessM) / netM3;
+  const depthM = placing.kind === 'stuffed' ? placing.depthM : placing.thicknessM;
+  const chamber = { volumeM3: netM3, fill, share, depthM, held: true, absorption: null };
+  return fillEffect(chamber, air, 2 * Math.PI * APPARENT_AT_HZ).volumeGain;
+}
+
+/** What the circuit needs to know of a chamber's filling; null where its gain is stated instead. */
+export function fillingIn(
+  chamber: Chamber,
+  enclosure: Enclosure,
+  netM3: number,
+  air: ViscousAir,
+): ChamberFilling | null {
+  const { filling } = chamber;
+  if (filling === null || !(netM3 > 0)) return null;
+  const fill = fillOf(filling, air);
+  const { depthM, wallsM2 } = insideOf(chamber, enclosure, netM3);
+  if (filling.placing.kind === 'stuffed') {
+    return { netM3, fill, placing: { kind: 'stuffed', share: filling.placing.share, depthM } };
+  }
+  const { thicknessM } = filling.placing;
+  if (wallsM2 * thicknessM > MOST_LINED * netM3) {
+    return { netM3, fill, placing: { kind: 'stuffed', share: 1, depthM } };
+  }
+  return { netM3, fill, placing: { kind: 'lined', areaM2: wallsM2, thicknessM } };
+}
+
+/** Depth from front to back and area of all walls but the front; of a stated volume those of a cube. */
+function insideOf({ volume }: Chamber, enclosure: Enclosure, netM3: number): { depthM: number; wallsM2: number } {
+  if (volume.kind === 'stated') return { depthM: Math.cbrt(netM3), wallsM2: 5 * Math.cbrt(netM3) ** 2 };
+  const width = enclosure.widthM - 2 * enclosure.panelM;
+  const clear = enclosure.depthM - 2 * enclosure.panelM;
+  const depth = Math.min(volume.depthM ?? clear, clear);
+  const height =
+    Math.min(volume.topM, enclosure.heightM - enclosure.panelM) - Math.max(volume.bottomM, enclosure.panelM);
+  return { depthM: depth, wallsM2: width * height + 2 * depth * (width + height) };
+}

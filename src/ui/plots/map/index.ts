@@ -1,0 +1,2 @@
+export { AlignmentMapView } from './AlignmentMapView.tsx';
+export type { MapBox } from './MapDot.tsx';
