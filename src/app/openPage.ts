@@ -18,6 +18,7 @@ import type { PageServices } from '../ui/index.ts';
 import { keptName } from '../ui/index.ts';
 import { acceptDroppedFiles } from './acceptDroppedFiles.ts';
 import { chooseFile } from './chooseFile.ts';
+import { cutSheetsInWorker } from './cutSheetsInWorker.ts';
 import { installKeys } from './installKeys.ts';
 import { markEdits } from './markEdits.ts';
 import { projectFileName } from './projectFileName.ts';
@@ -57,6 +58,7 @@ export async function openPage(): Promise<{ store: StoreApi<Workbench>; services
     },
     saveText: (text, projectName) => saveTextFile(text, projectFileName(projectName)),
     chooseFile: () => chooseFile(openText),
+    cutSheets: cutSheetsInWorker,
     update: watchForUpdates(),
   };
   acceptDroppedFiles(openText);

@@ -1,6 +1,7 @@
 export { type Clock, systemClock } from './clock.ts';
 export { type Autosave, createAutosave, SAVE_DELAY_MS } from './createAutosave.ts';
 export { createWorkbench, type WorkbenchParts } from './createWorkbench.ts';
+export type * from './cutSheets.ts';
 export { indexedDbStorage } from './indexedDbStorage.ts';
 export { memoryStorage } from './memoryStorage.ts';
 export * from './projectStorage.ts';

@@ -26,6 +26,10 @@ function has(project: Project, { kind, id }: NonNullable<Selection>): boolean {
       return among(network.parts.filter((part) => part.kind === 'speaker'));
     case 'port':
       return among(enclosure.ports);
+    case 'radiator':
+      return among(enclosure.passiveRadiators);
+    case 'duct':
+      return among(enclosure.lines);
     case 'chamber':
       return among(enclosure.chambers);
     case 'driver':

@@ -7,7 +7,7 @@ import type { SchematicPlan } from '../core/schematic/plan.ts';
 
 /** What is picked: one thing of the document at a time. */
 export type Selection = {
-  readonly kind: 'part' | 'speaker' | 'port' | 'chamber' | 'driver' | 'curve';
+  readonly kind: 'part' | 'speaker' | 'port' | 'radiator' | 'duct' | 'chamber' | 'driver' | 'curve';
   readonly id: string;
 } | null;
 

@@ -1,7 +1,8 @@
 import './theme.css';
-import { Suspense } from 'react';
+import { Suspense, useCallback, useState } from 'react';
 import './App.css';
 import { afterFirstPicture } from './afterFirstPicture.ts';
+import { BuildView } from './build/BuildView.tsx';
 import { ErrorBoundary } from './frame/ErrorBoundary.tsx';
 import { PlotBoard } from './plots/index.ts';
 import { useLook } from './useLook.ts';
@@ -14,53 +15,61 @@ const KeyStrip = afterFirstPicture(async () => (await frame()).KeyStrip);
 const FindingsStrip = afterFirstPicture(async () => (await frame()).FindingsStrip);
 const Lanes = afterFirstPicture(async () => (await import('./lanes/Lanes.tsx')).Lanes);
 
-/** The whole screen. The plots come first; every panel keeps its own faults to itself. */
+/**
+ * The whole screen: the workbench, or the build sheet in its place; the workbench stays as it was meanwhile. The plots come first;
+ * every panel keeps its own faults to itself.
+ */
 export function App() {
   useLook();
+  const [building, setBuilding] = useState(false);
+  const closeBuild = useCallback(() => setBuilding(false), []);
   return (
-    <div className="app">
-      <div className="app-header">
-        <ErrorBoundary panel="the top line">
-          <Suspense>
-            <Header />
-          </Suspense>
-        </ErrorBoundary>
-      </div>
-      <div className="app-answer">
-        <ErrorBoundary panel="the plots">
-          <PlotBoard
-            bar={(pin) => (
-              <Suspense>
-                <PlotBar pin={pin} />
-              </Suspense>
-            )}
-          />
-        </ErrorBoundary>
-        <Suspense>
-          <Notices />
-        </Suspense>
-        <ErrorBoundary panel="the key figures">
-          <div className="app-key">
+    <>
+      <div className="app" hidden={building}>
+        <div className="app-header">
+          <ErrorBoundary panel="the top line">
             <Suspense>
-              <KeyStrip />
+              <Header onBuild={() => setBuilding(true)} />
             </Suspense>
-          </div>
-        </ErrorBoundary>
-      </div>
-      <main className="app-lanes">
-        <ErrorBoundary panel="the lanes">
-          <Suspense fallback={<p className="app-wait">Laying out the lanes…</p>}>
-            <Lanes />
-          </Suspense>
-        </ErrorBoundary>
-      </main>
-      <div className="app-findings">
-        <ErrorBoundary panel="the findings">
+          </ErrorBoundary>
+        </div>
+        <div className="app-answer">
+          <ErrorBoundary panel="the plots">
+            <PlotBoard
+              bar={(pin) => (
+                <Suspense>
+                  <PlotBar pin={pin} />
+                </Suspense>
+              )}
+            />
+          </ErrorBoundary>
           <Suspense>
-            <FindingsStrip />
+            <Notices />
           </Suspense>
-        </ErrorBoundary>
+          <ErrorBoundary panel="the key figures">
+            <div className="app-key">
+              <Suspense>
+                <KeyStrip />
+              </Suspense>
+            </div>
+          </ErrorBoundary>
+        </div>
+        <main className="app-lanes">
+          <ErrorBoundary panel="the lanes">
+            <Suspense fallback={<p className="app-wait">Laying out the lanes…</p>}>
+              <Lanes />
+            </Suspense>
+          </ErrorBoundary>
+        </main>
+        <div className="app-findings">
+          <ErrorBoundary panel="the findings">
+            <Suspense>
+              <FindingsStrip />
+            </Suspense>
+          </ErrorBoundary>
+        </div>
       </div>
-    </div>
+      <BuildView open={building} close={closeBuild} />
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import { createContext } from 'react';
 import type { Project } from '../core/document/schema.ts';
+import type { CutSheets } from '../state/cutSheets.ts';
 
 /** A project to begin with: an empty one, or one of the demonstrations. */
 export interface StartingPoint {
@@ -19,6 +20,8 @@ export interface PageServices {
   saveText(text: string, projectName: string): void;
   /** Lets the person choose a file and opens it. */
   chooseFile(): void;
+  /** Lays the cabinet's panels out on boards, away from the page's own thread. */
+  readonly cutSheets: CutSheets;
   /** A newer version of the page is ready; `take` reloads into it. */
   readonly update: { subscribe(listener: () => void): () => void; ready(): boolean; take(): void };
 }
@@ -29,6 +32,7 @@ export const NO_SERVICES: PageServices = {
   saveFile: () => undefined,
   saveText: () => undefined,
   chooseFile: () => undefined,
+  cutSheets: () => () => undefined,
   update: { subscribe: () => () => undefined, ready: () => false, take: () => undefined },
 };
 

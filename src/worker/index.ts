@@ -1,1 +1,2 @@
-export {};
+export * from './answerCutting.ts';
+export type * from './cuttingJob.ts';

@@ -2,7 +2,21 @@ import { withNames } from '../document/checks/withNames.ts';
 import { thingName } from '../document/describe/thingName.ts';
 import type { Project } from '../document/schema.ts';
 import type { Problem } from '../messages/problem.ts';
-import { airNode, coneNode, emfNode, leakBranch, portBranch, volumeBranch } from '../speaker/nodeNames.ts';
+import {
+  airNode,
+  coneNode,
+  emfNode,
+  leakBranch,
+  lineMouthBranch,
+  lineNode,
+  mouthNode,
+  portBranch,
+  radiatorBranch,
+  volumeBranch,
+} from '../speaker/nodeNames.ts';
+
+/** A line is at most a filled and an empty stretch. */
+const LINE_PIECES = [0, 1];
 
 /**
  * Problems or findings of a design with the names that the person gave, where the core knows ids, and with words for the nodes and
@@ -28,6 +42,16 @@ function innerNames(project: Project): ReadonlyMap<string, string> {
       const air = [airNode(id), volumeBranch(id)].map((of) => [of, `the air of chamber “${name}”`] as const);
       return [...air, [leakBranch(id), `the leak of chamber “${name}”`] as const];
     }),
-    ...enclosure.ports.map(({ id }) => [portBranch(id), `the air in ${thingName('port', id, project)}`] as const),
+    ...enclosure.ports.flatMap(({ id }) =>
+      [portBranch(id), mouthNode(id)].map((of) => [of, `the air in ${thingName('port', id, project)}`] as const),
+    ),
+    ...enclosure.passiveRadiators.map(
+      ({ id }) => [radiatorBranch(id), `passive radiator “${thingName('radiator', id, project)}”`] as const,
+    ),
+    ...enclosure.lines.flatMap(({ id }) =>
+      [lineMouthBranch(id), ...LINE_PIECES.map((k) => lineNode(id, k))].map(
+        (of) => [of, `the air in line “${thingName('duct', id, project)}”`] as const,
+      ),
+    ),
   ]);
 }

@@ -53,7 +53,7 @@ export function keyFigures(
         id: chamber.id,
         grossM3: volume.grossM3,
         netM3: volume.netM3,
-        apparentM3: volume.apparentM3,
+        apparentM3: model.chambers.find(({ id }) => id === chamber.id)?.volumeM3 ?? volume.apparentM3,
         ...chamberTuning(model, chamber.id),
       };
     }),

@@ -1,7 +1,7 @@
 import { portLengthForTuning } from '../acoustics/port/portTuning.ts';
 import type { Port, Project } from '../document/schema.ts';
 import { fail, type Result, succeed } from '../messages/problem.ts';
-import { chamberVolume } from '../speaker/chamberVolume.ts';
+import { apparentVolumeM3 } from '../speaker/apparentVolume.ts';
 
 const ROUNDS = 30;
 const CLOSE_M = 1e-6;
@@ -23,7 +23,7 @@ export function lengthForTuning(
   for (let k = 0; k < ROUNDS; k++) {
     const { enclosure } = project;
     const ports = enclosure.ports.map((candidate) => (candidate.id === port.id ? { ...port, lengthM } : candidate));
-    const { apparentM3 } = chamberVolume({ ...project, enclosure: { ...enclosure, ports } }, chamber);
+    const apparentM3 = apparentVolumeM3({ ...project, enclosure: { ...enclosure, ports } }, chamber);
     if (!(apparentM3 > 0)) return fail();
     const found = portLengthForTuning(port, tuningHz, apparentM3, soundSpeedMPerS);
     if (!found.ok) return found;

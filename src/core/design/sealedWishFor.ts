@@ -1,9 +1,11 @@
 import type { Chamber, Project } from '../document/schema.ts';
 import { type Result, succeed } from '../messages/problem.ts';
+import { apparentVolumeM3 } from '../speaker/apparentVolume.ts';
 import { chamberVolume } from '../speaker/chamberVolume.ts';
 import { derivedOf } from '../speaker/derivedOf.ts';
 import { sealedForQtc } from './alignments/sealedAlignment.ts';
 import { chamberOfSize, type SizedChamber } from './chamberOfSize.ts';
+import { sizeForApparent } from './sizeForApparent.ts';
 
 export interface SealedWishAnswer {
   /** What the chamber would hold net, m³. */
@@ -26,8 +28,10 @@ export function sealedWishFor(project: Project, chamber: Chamber, qtc: number): 
   const { fsHz, qts, vasM3 } = read.value.derived;
   const found = sealedForQtc({ fsHz, qts, vasM3: vasM3 * inside.length }, qtc);
   if (!found.ok) return found;
-  const now = chamberVolume(project, chamber);
-  const netM3 = found.value.volumeM3 / chamber.fillGain;
-  const grossM3 = netM3 + (now.grossM3 - now.netM3);
-  return succeed({ netM3, sized: chamberOfSize(project, chamber, grossM3) });
+  const { grossM3, netM3: presentM3 } = chamberVolume(project, chamber);
+  const gain = presentM3 > 0 ? apparentVolumeM3(project, chamber) / presentM3 : chamber.fillGain;
+  const size = sizeForApparent(project, chamber, found.value.volumeM3);
+  if (size.ok) return succeed({ netM3: size.value.netM3, sized: succeed(size.value.sized) });
+  const netM3 = found.value.volumeM3 / gain;
+  return succeed({ netM3, sized: chamberOfSize(project, chamber, netM3 + grossM3 - presentM3) });
 }

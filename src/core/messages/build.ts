@@ -1,4 +1,5 @@
-import type { WordingByCode } from './problem.ts';
+import { capital } from './document/subject.ts';
+import type { ProblemValues, WordingByCode } from './problem.ts';
 import { litres, millimetres } from './shortFigures.ts';
 
 /** Sentences of the codes that begin with `build.`. */
@@ -91,74 +92,77 @@ export const buildWording: WordingByCode = {
     remedy: 'Make the cabinet or the chamber larger, or take something out of it.',
   }),
   'build.chamber-not-behind': (v) => ({
-    sentence: `“${v.name}” goes through the ${v.wall} panel, but its chamber “${v.chamber}” does not lie behind it.`,
+    sentence: `${name(v)} goes through the ${v.wall} panel, but its chamber “${v.chamber}” does not lie behind it.`,
     remedy: 'Move it to a wall of that chamber, or choose the chamber that lies behind.',
   }),
   'build.cutout-in-edge': (v) => ({
-    sentence: `The cut-out of “${v.name}” runs ${millimetres(-Number(v.haveM))} into what stands behind the edge of the ${v.wall} panel.`,
+    sentence: `The cut-out of ${v.name} runs ${millimetres(-Number(v.haveM))} into what stands behind the edge of the ${v.wall} panel.`,
     remedy: 'Move it towards the middle of its chamber, or make the cabinet larger.',
   }),
   'build.web-at-edge': (v) => ({
-    sentence: `Between the cut-out of “${v.name}” and the inner edge of the ${v.wall} panel ${millimetres(v.haveM)} are left, less than ${millimetres(v.needM)}.`,
+    sentence: `Between the cut-out of ${v.name} and the inner edge of the ${v.wall} panel ${millimetres(v.haveM)} are left, less than ${millimetres(v.needM)}.`,
     remedy: 'Move it towards the middle.',
   }),
   'build.frame-over-edge': (v) => ({
-    sentence: `The frame of “${v.name}” reaches ${millimetres(-Number(v.haveM))} over the edge of the cabinet’s ${v.wall}.`,
+    sentence: `The frame of ${v.name} reaches ${millimetres(-Number(v.haveM))} over the edge of the cabinet’s ${v.wall}.`,
     remedy: 'Move it towards the middle, or make the cabinet larger.',
   }),
   'build.cutouts-overlap': (v) => ({
-    sentence: `The cut-outs of “${v.name}” and “${v.other}” overlap by ${millimetres(-Number(v.haveM))}.`,
+    sentence: `The cut-outs of ${v.name} and ${v.other} overlap by ${millimetres(-Number(v.haveM))}.`,
     remedy: 'Move them apart.',
   }),
   'build.frames-overlap': (v) => ({
-    sentence: `“${v.name}” and “${v.other}” overlap by ${millimetres(-Number(v.haveM))} on the ${v.wall}, frames included.`,
+    sentence: `${name(v)} and ${v.other} overlap by ${millimetres(-Number(v.haveM))} on the ${v.wall}, frames included.`,
     remedy: 'Move them apart.',
   }),
   'build.web-too-thin': (v) => ({
-    sentence: `Between the cut-outs of “${v.name}” and “${v.other}” ${millimetres(v.haveM)} of wood are left, less than ${millimetres(v.needM)}.`,
+    sentence: `Between the cut-outs of ${v.name} and ${v.other} ${millimetres(v.haveM)} of wood are left, less than ${millimetres(v.needM)}.`,
     remedy: 'Move them apart.',
   }),
   'build.magnet-hits-back': (v) => ({
-    sentence: `“${v.name}” needs ${millimetres(v.needM)} of depth, and the wall or divider behind it leaves ${millimetres(v.haveM)}.`,
+    sentence: `${name(v)} needs ${millimetres(v.needM)} of depth, and the wall or divider behind it leaves ${millimetres(v.haveM)}.`,
     remedy: 'Make the chamber deeper, or choose a shallower driver.',
   }),
   'build.driver-hits-side': (v) => ({
-    sentence: `“${v.name}” needs ${millimetres(v.needM)} to a wall beside it, and ${millimetres(v.haveM)} are there.`,
+    sentence: `${name(v)} needs ${millimetres(v.needM)} to a wall beside it, and ${millimetres(v.haveM)} are there.`,
     remedy: 'Move it away from that wall.',
   }),
   'build.driver-meets-brace': (v) => ({
-    sentence: `The driver “${v.name}” and the brace “${v.other}” overlap by ${millimetres(-Number(v.haveM))}.`,
+    sentence: `${name(v)} and ${v.other} overlap by ${millimetres(-Number(v.haveM))}.`,
     remedy: 'Move the brace, or cut a window into it.',
   }),
   'build.port-meets-brace': (v) => ({
-    sentence: `The port “${v.name}” and the brace “${v.other}” overlap by ${millimetres(-Number(v.haveM))}.`,
+    sentence: `${name(v)} and ${v.other} overlap by ${millimetres(-Number(v.haveM))}.`,
     remedy: 'Move the brace, or cut a hole for the port into it.',
   }),
   'build.port-meets-driver': (v) => ({
-    sentence: `“${v.name}” and “${v.other}” overlap by ${millimetres(-Number(v.haveM))} inside the cabinet.`,
+    sentence: `${name(v)} and ${v.other} overlap by ${millimetres(-Number(v.haveM))} inside the cabinet.`,
     remedy: 'Move the port away from the driver, or make it shorter.',
   }),
   'build.drivers-meet': (v) => ({
-    sentence: `The drivers “${v.name}” and “${v.other}” overlap by ${millimetres(-Number(v.haveM))} inside the cabinet.`,
+    sentence: `${name(v)} and ${v.other} overlap by ${millimetres(-Number(v.haveM))} inside the cabinet.`,
     remedy: 'Move them apart, or part them by a divider.',
   }),
   'build.ports-meet': (v) => ({
-    sentence: `The ports “${v.name}” and “${v.other}” overlap by ${millimetres(-Number(v.haveM))} inside the cabinet.`,
+    sentence: `${name(v)} and ${v.other} overlap by ${millimetres(-Number(v.haveM))} inside the cabinet.`,
     remedy: 'Move them apart.',
   }),
   'build.port-through-back': (v) => ({
-    sentence: `The port “${v.name}” is ${millimetres(v.needM)} long, and the wall that it points at is ${millimetres(v.haveM)} away.`,
+    sentence: `${name(v)} is ${millimetres(v.needM)} long, and the wall that it points at is ${millimetres(v.haveM)} away.`,
     remedy: 'Use a smaller bore, which is shorter for the same tuning, or bend the tube.',
   }),
   'build.port-choked': (v) => ({
-    sentence: `Behind the end of the port “${v.name}” ${millimetres(v.haveM)} are left; below ${millimetres(v.needM)} the gap is narrower than the port.`,
+    sentence: `Behind the end of ${v.name} ${millimetres(v.haveM)} are left; below ${millimetres(v.needM)} the gap is narrower than the port.`,
     remedy: 'Use a smaller bore, which is shorter for the same tuning, or bend the tube.',
   }),
   'build.port-end-near': (v) => ({
-    sentence: `Behind the end of the port “${v.name}” ${millimetres(v.haveM)} are left, less than its width of ${millimetres(v.needM)}.`,
+    sentence: `Behind the end of ${v.name} ${millimetres(v.haveM)} are left, less than its width of ${millimetres(v.needM)}.`,
     remedy: 'Leave at least its width, or expect a lower tuning than computed.',
   }),
 };
+
+/** A name at the start of a sentence. */
+const name = (v: ProblemValues): string => capital(String(v.name));
 
 const degrees = (rad: string | number | undefined): string =>
   `${Math.round((Number(rad) * 180) / Math.PI)}°`.replace('-', '−');

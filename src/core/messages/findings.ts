@@ -1,4 +1,4 @@
-import { capital, placeWords } from './document/subject.ts';
+import { placeWords } from './document/subject.ts';
 import type { WordingByCode } from './problem.ts';
 import {
   amperes,
@@ -92,30 +92,6 @@ export const findingsWording: WordingByCode = {
           : `By its numbers it suits ${v.suits === 'open-baffle' ? 'an open baffle' : `a ${kindWords(v.suits)} box`}; or choose another driver for this one.`,
     };
   },
-  'finding.port-over-edge': (v, place) => ({
-    sentence: `${capital(placeWords(place, v))} cuts ${millimetres(v.overM)} into a panel or past the cabinet's edge.`,
-    remedy: 'Move it inwards, or make it narrower.',
-  }),
-  'finding.driver-over-edge': (v, place) => ({
-    sentence: `${place.id} stands ${millimetres(v.overM)} over the edge of the front.`,
-    remedy: 'Move it inwards, or make the front larger.',
-  }),
-  'finding.drivers-overlap': (v, place) => ({
-    sentence: `${place.id} and ${v.other} overlap by ${millimetres(v.overlapM)}.`,
-    remedy: 'Move one of them.',
-  }),
-  'finding.magnet-hits-back': (v, place) => ({
-    sentence: `${place.id} is ${millimetres(v.depthM)} deep and there are ${millimetres(v.roomM)} from the front face to the inside of the back.`,
-    remedy: 'Make the cabinet deeper, or choose a shallower driver.',
-  }),
-  'finding.port-too-long': (v, place) => ({
-    sentence: `${capital(placeWords(place, v))} is ${millimetres(v.lengthM)} long and only ${millimetres(v.roomM)} leave its inner end free (one width of air behind it; common practice, no source).`,
-    remedy: 'Bend the port, make it narrower, or make the cabinet deeper.',
-  }),
-  'finding.chambers-overlap': (v, place) => ({
-    sentence: `Chambers “${v.name ?? place.id}” and “${v.chamberId}” share ${millimetres(v.sharedM)} of height.`,
-    remedy: 'Move the top or bottom of one of them; the same air cannot belong to both.',
-  }),
 };
 
 const kindWords = (kind: string | number | undefined): string =>

@@ -1,10 +1,10 @@
 import type { DuctSection, OpenEnd } from '../acoustics/duct/index.ts';
 import type { FibreFill } from '../acoustics/fill/index.ts';
-import type { AirProperties, DriverParameters, EdgePaths, StatedLoss } from '../acoustics/index.ts';
+import type { AirProperties, DriverParameters, EdgePaths, OpenBafflePaths, StatedLoss } from '../acoustics/index.ts';
 import type { Admittance } from '../circuit/branch.ts';
 import type { Part } from '../circuit/part.ts';
 
-export type { AirProperties, DriverParameters, EdgePaths, StatedLoss };
+export type { AirProperties, DriverParameters, EdgePaths, OpenBafflePaths, StatedLoss };
 
 // The physical model that everything is computed from: what `readModel(document)` makes of a document, and what a
 // test or a script can write down directly. SI throughout.
@@ -39,15 +39,7 @@ export interface Radiation {
   /** Lengths of the detour over the cabinet's edges and their weights (sum 1); null for pure half space. */
   readonly edges: EdgePaths | null;
   /** Set for a cone whose back radiates too, on an open baffle: it stands in the place of `edges` in every view. */
-  readonly dipole?: DipolePaths;
-}
-
-/** Ways from a cone's front to its back round an open baffle: lengths as of two sources that far apart, weights that add up to 1. */
-export interface DipolePaths {
-  readonly separationsM: Float64Array;
-  readonly weights: Float64Array;
-  /** Cosine of the angle between the baffle's normal and the path; negative behind it. */
-  readonly cosine: number;
+  readonly dipole?: OpenBafflePaths;
 }
 
 export interface ModelPort {

@@ -1,4 +1,4 @@
-import { baffleFactorInto, pistonDirectivitiesInto } from '../acoustics/index.ts';
+import { baffleFactorInto, dipoleFactorInto, pistonDirectivitiesInto } from '../acoustics/index.ts';
 import { phasorsInto } from '../math/index.ts';
 import { complexCurve } from './complexCurve.ts';
 import type { Radiation, SpeakerModel } from './model.ts';
@@ -6,7 +6,8 @@ import type { ComplexCurve } from './simulation.ts';
 
 /**
  * How a source's pressure at the listening point differs from a point source into half space: the piston's directivity,
- * and the baffle step at its place in the `baffle-step` view or one half (full space).
+ * and the baffle step at its place in the `baffle-step` view or one half (full space). A cone on an open baffle has its back's sound in
+ * it in every view.
  */
 export function directivityFactorInto(
   out: ComplexCurve,
@@ -15,6 +16,10 @@ export function directivityFactorInto(
   omegas: Float64Array,
 ): void {
   const c = model.air.soundSpeedMPerS;
+  if (radiation.dipole !== undefined) {
+    dipoleFactorInto(out, radiation.dipole, radiation, omegas, c);
+    return;
+  }
   if (model.radiation === 'baffle-step' && radiation.edges !== null) {
     baffleFactorInto(out, radiation.edges, radiation, omegas, c);
     return;

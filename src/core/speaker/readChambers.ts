@@ -1,4 +1,4 @@
-import { fillEffect } from '../acoustics/fill/index.ts';
+import { type FillEffect, fillEffect } from '../acoustics/fill/index.ts';
 import type { ViscousAir } from '../acoustics/viscousAir.ts';
 import type { Chamber, Enclosure, Project } from '../document/schema.ts';
 import type { ChamberVolume } from './chamberVolume.ts';
@@ -26,11 +26,14 @@ export function readChambers(
 }
 
 /** Apparent over net volume at `APPARENT_AT_HZ` that a filling gives. */
-export function fillingGain({ netM3, placing, fill }: ChamberFilling, air: ViscousAir): number {
+export const fillingGain = (filling: ChamberFilling, air: ViscousAir): number => fillingEffect(filling, air).volumeGain;
+
+/** Gain of volume and quality factor of the air at `APPARENT_AT_HZ` that a filling gives; a lining counts as a layer before a wall. */
+export function fillingEffect({ netM3, placing, fill }: ChamberFilling, air: ViscousAir): FillEffect {
   const share = placing.kind === 'stuffed' ? placing.share : (placing.areaM2 * placing.thicknessM) / netM3;
   const depthM = placing.kind === 'stuffed' ? placing.depthM : placing.thicknessM;
   const chamber = { volumeM3: netM3, fill, share, depthM, held: true, absorption: null };
-  return fillEffect(chamber, air, 2 * Math.PI * APPARENT_AT_HZ).volumeGain;
+  return fillEffect(chamber, air, 2 * Math.PI * APPARENT_AT_HZ);
 }
 
 /** What the circuit needs to know of a chamber's filling; null where its gain is stated instead. */

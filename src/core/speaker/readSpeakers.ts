@@ -66,7 +66,15 @@ export function readSpeakers(
       parameters: own,
       chamberId: mount.chamberId,
       frontChamberId: mount.frontChamberId,
-      radiation: rememberedPath(paths, part.id, project, at, 'front', Math.sqrt(own.sdM2 / Math.PI), listener),
+      radiation: rememberedPath(
+        paths,
+        part.id,
+        project,
+        at,
+        mount.back === 'open' ? 'both' : 'front',
+        Math.sqrt(own.sdM2 / Math.PI),
+        listener,
+      ),
       measured: tablesOf(driver),
     });
   }

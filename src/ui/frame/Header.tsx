@@ -17,7 +17,7 @@ import { UpdateButton } from './UpdateButton.tsx';
 const SHORT_OF_ROOM = '(max-width: 70rem)';
 
 /** The top line: what this is, what was done last, at which drive, and what can be done with the whole. */
-export function Header() {
+export function Header({ onBuild }: { readonly onBuild?: () => void }) {
   const narrow = useMedia(SHORT_OF_ROOM);
   const actions = (
     <>
@@ -36,6 +36,16 @@ export function Header() {
         <UpdateButton />
         <KeepButton />
         <CompareButton />
+        {onBuild ? (
+          <button
+            type="button"
+            className="frame-button"
+            title="Cut list, holes and boards of the cabinet"
+            onClick={onBuild}
+          >
+            Build sheet
+          </button>
+        ) : null}
         {narrow ? (
           <Popover face="More" label="Files, looks and keys">
             {() => <div className="header-more">{actions}</div>}

@@ -20,6 +20,8 @@ export function selectionOf(place: Place, project: Project): Selection {
     case 'driver':
     case 'chamber':
     case 'port':
+    case 'radiator':
+    case 'duct':
     case 'curve':
       return { kind, id };
     default:

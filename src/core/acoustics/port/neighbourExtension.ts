@@ -36,7 +36,7 @@ export const besideWallExtensionM = (shape: PortShape, distanceM: number): numbe
  *
  * The ports share the flow equally, which holds to second order where they do not stand alike. One port: 0.
  *
- * Example: three 50 mm ports in a row, 80 mm apart: 6.8 mm
+ * Example: three 50 mm ports in a row, 80 mm apart: 6.7 mm
  */
 export const groupExtensionM = (
   shape: PortShape,

@@ -9,6 +9,7 @@ import {
   type CabinetDriver,
   type CabinetPort,
   type Contents,
+  type Divider,
   type PortWall,
   WALLS,
   type Wall,
@@ -49,10 +50,9 @@ export function cabinetOf(project: Project): Result<CabinetOfProject> {
   const parted = dividersOf(enclosure);
   if (!parted.ok) return parted;
   const dividers = parted.value;
-  const placed = enclosure.chambers.filter(({ volume }) => volume.kind === 'geometry').map(({ id }) => id);
   const spaces = new Set(dividers.flatMap(({ below, above }) => [below, above]));
-  const spaceOf = (chamberId: string | null): string =>
-    chamberId !== null && spaces.has(chamberId) ? chamberId : (placed.find((id) => spaces.has(id)) ?? WHOLE_INSIDE);
+  const spaceOf: SpaceOf = (chamberId, yM) =>
+    chamberId !== null && spaces.has(chamberId) ? chamberId : spaceAt(dividers, yM);
   const drivers = driversOf(project, spaceOf);
   return succeed({
     cabinet: {
@@ -83,7 +83,17 @@ export function cabinetOf(project: Project): Result<CabinetOfProject> {
   });
 }
 
-type SpaceOf = (chamberId: string | null) => string;
+/** The space of a chamber by its name, or what lies behind the front at a height where the chamber has no place of its own. */
+type SpaceOf = (chamberId: string | null, yM: number) => string;
+
+function spaceAt(dividers: readonly Divider[], yM: number): string {
+  let space = WHOLE_INSIDE;
+  for (const { parts, axis, atM, below, above } of dividers) {
+    if (parts === space) space = axis === 'y' && yM < atM ? below : above;
+  }
+  return space;
+}
+
 const uprightFactor = ({ enclosure }: Project): number => 1 / Math.cos((enclosure.wood.frontLeanDeg * Math.PI) / 180);
 
 function driversOf(project: Project, spaceOf: SpaceOf): { list: CabinetDriver[]; guessed: string[] } {
@@ -97,7 +107,7 @@ function driversOf(project: Project, spaceOf: SpaceOf): { list: CabinetDriver[];
     return [
       {
         id: mount.partId,
-        chamberId: spaceOf(mount.chamberId),
+        chamberId: spaceOf(mount.chamberId, mount.yM),
         at: { wall: 'front', acrossM: mount.xM, upM: mount.yM * uprightFactor(project) },
         cutOutDiameterM: fitting?.cutOutDiameterM ?? CUT_OUT_SHARE * outerDiameterM,
         frameDiameterM: outerDiameterM,
@@ -120,17 +130,41 @@ function portsOf(port: Port, project: Project, spaceOf: SpaceOf): CabinetPort[] 
   const { shape, wallM, lengthM, face, yM } = port;
   const wide = shape.kind === 'slot' && shape.widthM >= shape.heightM;
   const own: PortWall = wide ? (yM < project.enclosure.heightM / 2 ? 'top' : 'bottom') : 'right';
-  const sharedWalls = (['top', 'bottom', 'left', 'right'] as const).filter((side) => side !== own);
+  const shared = (['top', 'bottom', 'left', 'right'] as const).filter((side) => side !== own);
   return portCentresM(port).map((xM, k) => ({
     id: port.count === 1 ? port.id : `${port.id} ${k + 1}`,
-    chamberId: spaceOf(port.chamberId),
+    chamberId: spaceOf(port.chamberId, yM),
     at: { wall: face, acrossM: xM, upM: face === 'front' ? yM * uprightFactor(project) : yM },
     shape:
       shape.kind === 'round'
         ? { kind: 'round', boreDiameterM: shape.diameterM, wallM }
-        : { kind: 'slot', widthM: shape.widthM, heightM: shape.heightM, wallM, sharedWalls },
+        : {
+            kind: 'slot',
+            widthM: shape.widthM,
+            heightM: shape.heightM,
+            wallM,
+            sharedWalls: shared.filter((side) => !cutsInto(side, { ...shape, xM, yM }, project.enclosure)),
+          },
     lengthM,
   }));
+}
+
+/** A slot may lie on a wall, but not in it. */
+const IN_WALL_M = 1e-3;
+function cutsInto(
+  side: PortWall,
+  slot: { readonly widthM: number; readonly heightM: number; readonly xM: number; readonly yM: number },
+  enclosure: Enclosure,
+): boolean {
+  const { bottomM, topM } = clearHeights(enclosure);
+  const half = enclosure.widthM / 2;
+  const overM = {
+    bottom: bottomM - (slot.yM - slot.heightM / 2),
+    top: slot.yM + slot.heightM / 2 - topM,
+    left: slot.widthM / 2 - slot.xM - (half - thicknessOfM(enclosure, 'left')),
+    right: slot.widthM / 2 + slot.xM - (half - thicknessOfM(enclosure, 'right')),
+  };
+  return overM[side] > IN_WALL_M;
 }
 
 const AXIS: Readonly<Record<DocumentBrace['lies'], Axis>> = { level: 'y', across: 'z', lengthwise: 'x' };
@@ -141,7 +175,7 @@ function braceOf(brace: DocumentBrace, project: Project, spaceOf: SpaceOf): Brac
   const middleM = axis === 'z' ? -brace.atM : brace.atM;
   return {
     id: brace.id,
-    chamberId: spaceOf(brace.chamberId),
+    chamberId: spaceOf(brace.chamberId, brace.lies === 'level' ? brace.atM : 0),
     axis,
     atM: middleM - brace.thicknessM / 2,
     thicknessM: brace.thicknessM,
@@ -186,13 +220,13 @@ function contentsOf({ enclosure }: Project, spaceOf: SpaceOf): Contents[] {
       : [
           {
             id: 'crossover board',
-            chamberId: spaceOf(board.chamberId),
+            chamberId: spaceOf(board.chamberId, 0),
             volumeM3: board.widthM * board.heightM * board.depthM,
           },
         ];
   const stated = enclosure.chambers.flatMap(({ id, bracesM3, volume }): Contents[] =>
     bracesM3 > 0 && volume.kind === 'geometry'
-      ? [{ id: `braces in ${id}`, chamberId: spaceOf(id), volumeM3: bracesM3 }]
+      ? [{ id: `braces in ${id}`, chamberId: spaceOf(id, 0), volumeM3: bracesM3 }]
       : [],
   );
   return [...boards, ...stated];

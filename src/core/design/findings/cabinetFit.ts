@@ -1,57 +1,60 @@
-import type { Finding } from '../../messages/problem.ts';
-import { driverOf } from '../keyFigures.ts';
+import { cabinetOf } from '../../build/document/index.ts';
+import { interferences } from '../../build/index.ts';
+import { thingName } from '../../document/describe/thingName.ts';
+import type { Project } from '../../document/schema.ts';
+import type { Finding, Problem } from '../../messages/problem.ts';
 import type { Check } from './context.ts';
 
-/** Air that must stay free behind a port's inner end, as a share of its least width. Common practice, no source. */
-const CLEARANCE_SHARE = 1;
+/** Wood that should be left beside a cut-out. Common practice, no source. */
+const WEB_M = 0.008;
 
-/** Drivers beyond the baffle or over one another, a port that does not fit the depth, chambers that share the same space. */
+interface Known {
+  readonly drivers: Project['drivers'];
+  readonly speakers: string;
+  readonly findings: Finding[];
+}
+const known = new WeakMap<Project['enclosure'], Known>();
+
+/** Whatever cannot be where it is: over an edge, through a wall, in another's way, or with too little room behind it. */
 export const cabinetFit: Check = ({ project }) => {
-  const { enclosure } = project;
-  const findings: Finding[] = [];
-  const say = (code: string, kind: 'mount' | 'port' | 'chamber', id: string, values: Finding['values']): void => {
-    findings.push({ severity: 'warning', code, place: { kind, id }, values });
-  };
-  const discs = enclosure.mounts.flatMap((mount) => {
-    const driver = driverOf(project, mount.partId);
-    return driver === undefined ? [] : [{ ...mount, radiusM: driver.outerDiameterM / 2, depthM: driver.depthM }];
-  });
-  discs.forEach((disc, i) => {
-    const overM = Math.max(
-      Math.abs(disc.xM) + disc.radiusM - enclosure.widthM / 2,
-      disc.radiusM - disc.yM,
-      disc.yM + disc.radiusM - enclosure.heightM,
-    );
-    if (overM > 1e-9) say('finding.driver-over-edge', 'mount', disc.partId, { overM });
-    if (disc.depthM > enclosure.depthM - enclosure.panelM) {
-      say('finding.magnet-hits-back', 'mount', disc.partId, {
-        depthM: disc.depthM,
-        roomM: enclosure.depthM - enclosure.panelM,
-      });
-    }
-    for (const other of discs.slice(i + 1)) {
-      const gapM = Math.hypot(disc.xM - other.xM, disc.yM - other.yM) - disc.radiusM - other.radiusM;
-      if (gapM < -1e-9) say('finding.drivers-overlap', 'mount', disc.partId, { other: other.partId, overlapM: -gapM });
-    }
-  });
-  for (const port of enclosure.ports) {
-    const leastM = port.shape.kind === 'round' ? port.shape.diameterM : port.shape.heightM;
-    const roomM = enclosure.depthM - enclosure.panelM - CLEARANCE_SHARE * leastM;
-    const halfWidthM = (port.count * (port.shape.kind === 'round' ? port.shape.diameterM : port.shape.widthM)) / 2;
-    const overM = Math.max(
-      Math.abs(port.xM) + halfWidthM - (enclosure.widthM / 2 - enclosure.panelM),
-      leastM / 2 + enclosure.panelM - port.yM,
-      port.yM + leastM / 2 - (enclosure.heightM - enclosure.panelM),
-    );
-    if (overM > 1e-9) say('finding.port-over-edge', 'port', port.id, { overM });
-    if (port.lengthM > roomM) say('finding.port-too-long', 'port', port.id, { lengthM: port.lengthM, roomM });
-  }
-  const spans = enclosure.chambers.flatMap((c) => (c.volume.kind === 'geometry' ? [{ id: c.id, ...c.volume }] : []));
-  spans.forEach((span, i) => {
-    for (const other of spans.slice(i + 1)) {
-      const sharedM = Math.min(span.topM, other.topM) - Math.max(span.bottomM, other.bottomM);
-      if (sharedM > 1e-9) say('finding.chambers-overlap', 'chamber', span.id, { chamberId: other.id, sharedM });
-    }
-  });
+  const { enclosure, drivers, network } = project;
+  // The cabinet seldom changes while the crossover does.
+  const speakers = network.parts
+    .flatMap((part) => (part.kind === 'speaker' ? [`${part.id} ${part.driverId}`] : []))
+    .join();
+  const before = known.get(enclosure);
+  if (before?.drivers === drivers && before.speakers === speakers) return before.findings;
+  const findings = faultsOf(project);
+  known.set(enclosure, { drivers, speakers, findings });
   return findings;
 };
+
+function faultsOf(project: Project): Finding[] {
+  const read = cabinetOf(project);
+  if (!read.ok) return read.problems.map((flaw) => said(flaw, 'warning', project));
+  const found = interferences(read.value.cabinet, WEB_M);
+  if (!found.ok) return found.problems.map((flaw) => said(flaw, 'warning', project));
+  return found.value.map((flaw) => said(flaw, flaw.severity === 'fault' ? 'warning' : 'note', project));
+}
+
+/** With the names that the screen shows, and the place that it can show. */
+function said({ code, place, values }: Problem, severity: Finding['severity'], project: Project): Finding {
+  const { ports, wood } = project.enclosure;
+  const named = (id: string): string => {
+    // One of several equal ports is the entry of them all.
+    const port = ports.find((one) => id === one.id || id.startsWith(`${one.id} `));
+    if (port !== undefined) return thingName('port', port.id, project) ?? id;
+    return wood.braces.some((brace) => brace.id === id) ? (thingName('brace', id, project) ?? id) : id;
+  };
+  const portId =
+    place.kind === 'port' ? ports.find(({ id }) => place.id === id || place.id?.startsWith(`${id} `))?.id : undefined;
+  const names = ['name', 'other'].flatMap((key) =>
+    typeof values[key] === 'string' ? [[key, named(values[key])]] : [],
+  );
+  return {
+    severity,
+    code,
+    place: portId === undefined ? place : { ...place, id: portId },
+    values: { ...values, ...Object.fromEntries(names) },
+  };
+}

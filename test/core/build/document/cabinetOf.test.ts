@@ -85,7 +85,7 @@ describe('cabinetOf', () => {
   });
 
   it('names what the document does not say', () => {
-    const found = read(demoProject('reading-room'));
+    const found = read(demoProject('kitchen-shelf'));
     expect(found.guessedCutOuts.length).toBeGreaterThan(0);
     const { enclosure } = demoProject('reading-room');
     const stated = { ...demoProject('reading-room') };

@@ -75,7 +75,12 @@ describe('unsuitedBox', () => {
   });
 
   it('knows an open baffle by its radiation', () => {
-    const dipole = { separationsM: Float64Array.of(0.4), weights: Float64Array.of(1), cosine: 1 };
+    const dipole = {
+      extraM: Float64Array.of(0.4),
+      weights: Float64Array.of(1),
+      spreadM: Float64Array.of(0.1),
+      side: 1 as const,
+    };
     const open = woofer(9.2, { chamberId: null, radiation: { ...radiation, dipole } });
     expect(word(found([open])[0]!).sentence).toMatch(/poor match for the open baffle\. Qts = 0\.39/);
   });
