@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { evaluateProject, levelsDbSpl, readProject, word } from '../src/core/index.ts';
+import { evaluateProject, laterChecks, levelsDbSpl, readProject, word } from '../src/core/index.ts';
 
 // The core without the app: reads a project, computes it, prints what the strip of key figures would say.
 // Run with: npx tsx demo-data/from-node.ts [FILE.conewright.json]
@@ -7,7 +7,7 @@ import { evaluateProject, levelsDbSpl, readProject, word } from '../src/core/ind
 const file = process.argv[2] ?? new URL('./reading-room/reading-room.conewright.json', import.meta.url);
 const project = readProject(readFileSync(file, 'utf8'));
 if (!project.ok) throw new Error(project.problems.map((p) => word(p).sentence).join(' '));
-const evaluation = evaluateProject(project.value);
+const evaluation = evaluateProject(project.value, undefined, laterChecks);
 if (!evaluation.ok) throw new Error(evaluation.problems.map((p) => word(p).sentence).join(' '));
 
 const { simulation, keyFigures, findings } = evaluation.value;

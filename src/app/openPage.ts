@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand';
 import readingRoom from '../../demo-data/reading-room/reading-room.conewright.json';
-import { evaluateProject } from '../core/design/evaluateProject.ts';
+import { type Evaluated, evaluateProject } from '../core/design/evaluateProject.ts';
+import type { Check } from '../core/design/findings/index.ts';
 import { writeProject } from '../core/document/file/writeProject.ts';
 import type { Project } from '../core/document/schema.ts';
 import { readColumns } from '../core/measured/readColumns.ts';
@@ -15,7 +16,7 @@ import {
   webWindowMemory,
 } from '../state/index.ts';
 import type { PageServices } from '../ui/index.ts';
-import { keptName } from '../ui/index.ts';
+import { answerShown, keptName } from '../ui/index.ts';
 import { acceptDroppedFiles } from './acceptDroppedFiles.ts';
 import { chooseFile } from './chooseFile.ts';
 import { cutSheetsInWorker } from './cutSheetsInWorker.ts';
@@ -32,15 +33,20 @@ const WAIT_FOR_STORAGE_MS = 400;
 /** Puts the page together: store, storage, files, keys, updates. Settles when there is something to show. */
 export async function openPage(): Promise<{ store: StoreApi<Workbench>; services: PageServices }> {
   const storage = indexedDbStorage();
-  const store = createWorkbench({
+  let more: readonly Check[] = [];
+  const store = createWorkbench<Evaluated>({
     // A demonstration of our own, held by a test to the document's schema.
     project: readingRoom as unknown as Project,
-    evaluate: evaluateProject,
+    evaluate: (project, previous) => evaluateProject(project, previous, more),
     drawSchematic: (parts, ways, previous) => succeed(drawSchematic(parts, ways, previous ?? undefined)),
     storage,
     settingsStorage: webSettingsStorage(localStorage),
     readColumns,
     report: (fault) => console.error(fault),
+  });
+  void answerShown.then(async () => {
+    more = (await import('../core/design/findings/later.ts')).laterChecks;
+    store.getState().evaluateAgain();
   });
   const autosave = createAutosave(store, storage, webWindowMemory(sessionStorage));
   const started = autosave.start();
@@ -72,7 +78,8 @@ export async function openPage(): Promise<{ store: StoreApi<Workbench>; services
   return { store, services };
 }
 
-/** Presses the button that opens the list of keys, wherever it stands. */
+/** Presses the button that opens the list of keys, wherever one is in sight. */
 function showKeys(): void {
-  document.querySelector<HTMLElement>('[data-keys]')?.click();
+  const buttons = [...document.querySelectorAll<HTMLElement>('[data-keys]')];
+  (buttons.find((button) => button.checkVisibility()) ?? buttons[0])?.click();
 }

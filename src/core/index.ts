@@ -1,5 +1,6 @@
 // The public core: everything a person needs to use it from Node without the app.
 export * from './acoustics/index.ts';
+export * from './build/index.ts';
 export type { Admittance } from './circuit/index.ts';
 export * from './circuit/index.ts';
 export * from './design/index.ts';

@@ -198,6 +198,7 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
         const unsaid = refusal.filter((one) => !problems.includes(one));
         if (unsaid.length < refusal.length) set({ refusal: unsaid });
       },
+      evaluateAgain: () => set(picture(get().project)),
       dismissCrossing: () => set({ crossing: null }),
       restore(project) {
         history.end();

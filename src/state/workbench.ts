@@ -119,6 +119,8 @@ export interface WorkbenchActions {
   /** For who says a refusal beside what was refused: takes these problems out of `refusal`, so that they are said once. */
   saidInPlace(problems: readonly Problem[]): void;
   dismissCrossing(): void;
+  /** Evaluates the present document once more: for when the evaluation itself has learnt something. */
+  evaluateAgain(): void;
   /** Replaces the document and forgets the history: for the start of a session. */
   restore(project: Project): void;
   /** Takes the waiting curves into the document as one undo step. Returns the problems when refused; they keep waiting. */

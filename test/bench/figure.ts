@@ -18,7 +18,7 @@ export interface Measured {
 
 type Claim = Pick<Figure, 'id' | 'unit' | 'better' | 'target'>;
 
-/** The stated aims: network sweep, whole evaluation, edit to paint, first picture. */
+/** The stated aims: network sweep, whole evaluation, crossover search and builds, edit to paint, first picture. */
 export const CLAIMS: readonly Claim[] = [
   { id: 'sweep-vs-ngspice-all', unit: 'times', better: 'higher', target: 200 },
   { id: 'sweep-vs-ngspice-four', unit: 'times', better: 'higher', target: 40 },
@@ -26,6 +26,10 @@ export const CLAIMS: readonly Claim[] = [
   { id: 'sweep-difference', unit: 'of the largest node voltage', better: 'lower', target: 1e-9 },
   { id: 'evaluation-median-ms', unit: 'ms', better: 'lower', target: 2 },
   { id: 'evaluation-p95-ms', unit: 'ms', better: 'lower', target: null },
+  { id: 'optimise-s', unit: 's', better: 'lower', target: 2 },
+  { id: 'optimise-vs-differences', unit: 'times', better: 'higher', target: null },
+  { id: 'builds-s', unit: 's', better: 'lower', target: 2 },
+  { id: 'builds-vs-simulation', unit: 'times', better: 'higher', target: null },
   { id: 'paint-median-ms', unit: 'ms', better: 'lower', target: 16.7 },
   { id: 'paint-p95-ms', unit: 'ms', better: 'lower', target: 33 },
   { id: 'first-picture-kb', unit: 'kB', better: 'lower', target: 200 },

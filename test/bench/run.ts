@@ -25,6 +25,7 @@ async function part(title: string, measure: () => Measured | Promise<Measured>):
 // Each part is brought in when its turn comes: one that cannot be loaded leaves the others as they are.
 await part('network sweep', async () => (await import('./sweep.ts')).sweepFigures());
 await part('full evaluation', async () => (await import('./evaluation.ts')).evaluationFigures());
+await part('crossover search and builds', async () => (await import('./crossover.ts')).crossoverFigures());
 let app: BuiltApp | undefined;
 await part('build', async () => {
   app = await (await import('./builtApp.ts')).openBuiltApp();

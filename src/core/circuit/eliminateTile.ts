@@ -30,8 +30,10 @@ import type { FillPlan } from './fillPlan.ts';
 import { type Complexes, type NodeSolution, TILE } from './nodeSolution.ts';
 import { EXCITATION_LENGTH } from './stampProgram.ts';
 
-/** The last pivot of a network has no entry below it to watch: it is suspect when this much of it has cancelled. */
-const GREATEST_CANCELLATION = 1e10;
+/** A pivot is suspect when this much of what the branches put into it has cancelled: so many digits of it are gone. */
+const GREATEST_CANCELLATION = 1e6;
+/** The square of a hundredth of that: gross admittances are known at three frequencies of the sweep alone before a closer look. */
+const WORTH_A_LOOK = 1e8;
 /** By how much an admittance may at most change within one tile of neighbouring frequencies. */
 const GREATEST_CHANGE = 1e3;
 
@@ -54,12 +56,12 @@ export function factoriseTile(
   first: number,
 ): void {
   const count = Math.min(TILE, solution.frequencyCount - first);
-  for (const { slot, constant, sign, re, im } of plan) {
+  for (const { slot, constant, sign, re, im } of plan.entries) {
     const at = base + slot * TILE;
     sumInto(factors.re, at, constant, sign, re, first, count);
     sumInto(factors.im, at, 0, sign, im, first, count);
   }
-  eliminate(solution, factors, base, first, count);
+  eliminate(solution, plan.grossSquares, factors, base, first, count);
 }
 
 function fillExcitations(solution: NodeSolution, first: number, count: number): void {
@@ -110,7 +112,14 @@ function addDriven(
   }
 }
 
-function eliminate(solution: NodeSolution, { re, im }: Complexes, base: number, first: number, count: number): void {
+function eliminate(
+  solution: NodeSolution,
+  grossSquares: Float64Array,
+  { re, im }: Complexes,
+  base: number,
+  first: number,
+  count: number,
+): void {
   const { compiled, table, suspect } = solution;
   const { steps } = compiled.elimination;
   for (let s = 0; s < steps.length; s += STEP_LENGTH) {
@@ -119,26 +128,27 @@ function eliminate(solution: NodeSolution, { re, im }: Complexes, base: number, 
     const b = base + steps[s + 2]! * TILE;
     const c = base + steps[s + 3]! * TILE;
     const d = base + steps[s + 4]! * TILE;
+    let inverseSquare = 0;
     if (operation === PIVOT_BRANCH) {
       const row = table.rows[steps[s + 2]!]!;
       const diagonal = base + steps[s + 5]! * TILE;
-      pivotBranch(re, im, a, row.re, row.im, steps[s + 3]!, d, diagonal, count, suspect, first);
-    } else if (operation === PIVOT_ONE) pivotOne(re, im, a, b, c, d, count, suspect, first);
+      inverseSquare = pivotBranch(re, im, a, row.re, row.im, steps[s + 3]!, d, diagonal, count, suspect, first);
+    } else if (operation === PIVOT_ONE) inverseSquare = pivotOne(re, im, a, b, c, d, count, suspect, first);
     else if (operation === PIVOT_TWO) {
       const entry = base + steps[s + 5]! * TILE;
       const multiplier = base + steps[s + 6]! * TILE;
-      pivotOne(re, im, a, b, c, d, count, suspect, first);
+      inverseSquare = pivotOne(re, im, a, b, c, d, count, suspect, first);
       multiply(re, im, multiplier, entry, a, count);
       watchedUpdate(re, im, base + steps[s + 7]! * TILE, multiplier, entry, count, suspect, first);
       update(re, im, base + steps[s + 8]! * TILE, c, entry, count);
-    } else if (operation === INVERT) {
-      invert(re, im, a, count);
-      if (compiled.elimination.last[steps[s + 1]!] === 1) {
-        watchLastPivot(solution, steps[s + 1]!, re, im, a, first, count);
-      }
-    } else if (operation === MULTIPLY) multiply(re, im, b, a, c, count);
+    } else if (operation === INVERT) inverseSquare = invert(re, im, a, count);
+    else if (operation === MULTIPLY) multiply(re, im, b, a, c, count);
     else if (operation === DIAGONAL) watchedUpdate(re, im, a, b, c, count, suspect, first);
     else update(re, im, a, b, c, count);
+    // 0: no pivot in this step. Written so that NaN gets its look too.
+    if (inverseSquare !== 0 && !(inverseSquare * grossSquares[steps[s + 1]!]! < WORTH_A_LOOK)) {
+      watchPivot(solution, steps[s + 1]!, re, im, a, first, count);
+    }
   }
 }
 
@@ -170,8 +180,8 @@ export function substitute(
   }
 }
 
-/** Marks frequencies where little is left of what went into a last pivot, which now holds its inverse. */
-function watchLastPivot(
+/** Marks frequencies where little is left of what went into a pivot, which now holds its inverse. */
+function watchPivot(
   solution: NodeSolution,
   row: number,
   re: Float64Array,

@@ -65,15 +65,18 @@ export function addConstant(out: Float64Array, at: number, constant: number, cou
   for (let f = at; f < at + count; f++) out[f]! += constant;
 }
 
-/** entry = 1 / entry */
-export function invert(re: Float64Array, im: Float64Array, at: number, count: number): void {
+/** entry = 1 / entry; returns the greatest squared magnitude of what it becomes. */
+export function invert(re: Float64Array, im: Float64Array, at: number, count: number): number {
+  let greatest = 0;
   for (let f = at; f < at + count; f++) {
     const a = re[f]!;
     const b = im[f]!;
     const scale = 1 / (a * a + b * b);
+    if (!(scale <= greatest)) greatest = scale;
     re[f] = a * scale;
     im[f] = -b * scale;
   }
+  return greatest;
 }
 
 /** target = source × inverse pivot */
@@ -142,7 +145,7 @@ export function watchedUpdate(
   }
 }
 
-/** A pivot that couples to one later row: inverse, multiplier and the watched update of the later row's diagonal. */
+/** A pivot that couples to one later row: inverse, multiplier and the watched update of the later row's diagonal. Returns as `invert`. */
 export function pivotOne(
   re: Float64Array,
   im: Float64Array,
@@ -153,11 +156,13 @@ export function pivotOne(
   count: number,
   suspect: Uint8Array,
   first: number,
-): void {
+): number {
+  let greatest = 0;
   for (let f = 0; f < count; f++) {
     const a = re[pivot + f]!;
     const b = im[pivot + f]!;
     const scale = 1 / (a * a + b * b);
+    if (!(scale <= greatest)) greatest = scale;
     const p = a * scale;
     const q = -b * scale;
     const u = re[entry + f]!;
@@ -178,6 +183,7 @@ export function pivotOne(
     re[diagonal + f] = beforeRe - updateRe;
     im[diagonal + f] = beforeIm - updateIm;
   }
+  return greatest;
 }
 
 /** The same where the entry is sign × a tabulated admittance, read from the row `yRe`, `yIm` at `first`. */
@@ -193,11 +199,13 @@ export function pivotBranch(
   count: number,
   suspect: Uint8Array,
   first: number,
-): void {
+): number {
+  let greatest = 0;
   for (let f = 0; f < count; f++) {
     const a = re[pivot + f]!;
     const b = im[pivot + f]!;
     const scale = 1 / (a * a + b * b);
+    if (!(scale <= greatest)) greatest = scale;
     const p = a * scale;
     const q = -b * scale;
     const u = sign * yRe[first + f]!;
@@ -218,6 +226,7 @@ export function pivotBranch(
     re[diagonal + f] = beforeRe - updateRe;
     im[diagonal + f] = beforeIm - updateIm;
   }
+  return greatest;
 }
 
 /** x[row] -= entry × x[other] */

@@ -17,7 +17,9 @@ import type { AdmittanceTable } from './tabulateAdmittances.ts';
 // network seen from fewer nodes), so |a_ij|² stays bounded by the diagonals and any order of diagonal pivots is safe,
 // except where a pivot nearly vanishes: an inner node between lossless L and C at their resonance. There the update of
 // a diagonal entry dwarfs the entry, which is what the watched steps look for; the ratio does not depend on the units of
-// a node, so siemens and m³/s/Pa may meet in one matrix. Such a frequency is solved again with row exchange.
+// a node, so siemens and m³/s/Pa may meet in one matrix. The other danger is a piece of the network tied to the rest by far
+// less than what lies within it: the tie drowns in the sum on the diagonal, and a pivot shows it by being a millionth of what
+// went in. Such frequencies are solved again with row exchange and the branches' currents as unknowns: see denseSolve.ts.
 
 /**
  * Potentials of all nodes over the sweep. Accurate to about 1e-12 of the largest potential of the same kind.

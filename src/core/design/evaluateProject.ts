@@ -6,7 +6,7 @@ import { readModel } from '../speaker/readModel.ts';
 import { simulate } from '../speaker/simulate.ts';
 import type { Solved } from '../speaker/solved.ts';
 import type { Evaluation } from './evaluation.ts';
-import { findFlaws } from './findings/index.ts';
+import { type Check, findFlaws } from './findings/index.ts';
 import { inNames } from './inNames.ts';
 import { keyFigures } from './keyFigures.ts';
 import { sensitivityDbSpl } from './sensitivity.ts';
@@ -25,10 +25,14 @@ const screenGrid = sweepGrid(SCREEN_FROM_HZ, SCREEN_TO_HZ, SCREEN_COUNT);
  * All that the screen shows of a document: model, simulation, key figures, findings.
  *
  * `previous` lends its tabulated admittances, its compiled topology and its paths where they still hold; the result does not depend
- * on it. Problems of the document (a negative volume, missing driver numbers, a floating part) name their place.
- * @example evaluateProject(project).ok
+ * on it. `more`: checks beside the quick ones, `laterChecks` for all there are. Problems of the document (a negative volume, missing driver numbers, a floating part) name their place.
+ * @example evaluateProject(project, undefined, laterChecks)
  */
-export function evaluateProject(project: Project, previous?: Evaluated): Result<Evaluated> {
+export function evaluateProject(
+  project: Project,
+  previous?: Evaluated,
+  more: readonly Check[] = [],
+): Result<Evaluated> {
   const paths: PathMemory = new Map(previous?.paths);
   const sensitivityPaths: PathMemory = new Map(previous?.sensitivityPaths);
   const read = readModel(project, paths);
@@ -38,7 +42,7 @@ export function evaluateProject(project: Project, previous?: Evaluated): Result<
   const simulation = simulate(model, screenGrid, previous?.solved);
   if (!simulation.ok) return { ok: false, problems: inNames(simulation.problems, project) };
   const figures = keyFigures(project, model, simulation.value, volumes, sensitivityDbSpl(project, sensitivityPaths));
-  const found: Finding[] = [...findings, ...findFlaws({ project, model, simulation: simulation.value, figures })];
+  const found: Finding[] = [...findings, ...findFlaws({ project, model, simulation: simulation.value, figures }, more)];
   return succeed({
     model,
     simulation: simulation.value,

@@ -71,6 +71,8 @@ function stepOver(part: Part, driverId: string): { readonly ohm: number; readonl
       return { ohm: part.ohm, speakers: 0 };
     case 'inductor':
       return { ohm: part.dcrOhm, speakers: 0 };
+    case 'jumper':
+      return { ohm: 0, speakers: 0 };
     case 'speaker':
       return part.driverId === driverId ? { ohm: 0, speakers: 1 } : null;
     default:

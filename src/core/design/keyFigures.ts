@@ -3,10 +3,14 @@ import type { ChamberVolume } from '../speaker/chamberVolume.ts';
 import { levelsDbSpl, magnitudes } from '../speaker/complexCurve.ts';
 import type { SpeakerModel } from '../speaker/model.ts';
 import type { Simulation } from '../speaker/simulation.ts';
+import { amplifierPeaks } from './amplifierPeaks.ts';
 import { greatestInBand, leastInBand } from './band.ts';
 import { chamberTuning } from './chamberTuning.ts';
 import type { KeyFigures } from './evaluation.ts';
 import { dropFrequencyHz, MEAN_FROM_HZ, MEAN_TO_HZ, meanLevelDb, RIPPLE_TO_HZ, rippleDb } from './levelFigures.ts';
+import { coilHeatOf } from './limits/coilHeatOf.ts';
+import { musicHeat } from './limits/musicHeat.ts';
+import { mouthAir, portAir } from './portAir.ts';
 
 /** The band in which limits are judged: what programme can hold. */
 const AUDIBLE_FROM_HZ = 20;
@@ -33,20 +37,21 @@ export function keyFigures(
     sensitivityDbSpl,
     rippleDb: rippleDb(levels, frequenciesHz, MEAN_FROM_HZ, RIPPLE_TO_HZ),
     leastImpedance: leastImpedance(simulation),
-    excursions: simulation.speakers.map((speaker) => {
-      const driver = driverOf(project, speaker.partId);
-      const greatest = greatestInBand(speaker.excursionPeakM, frequenciesHz, AUDIBLE_FROM_HZ, AUDIBLE_TO_HZ);
-      return {
-        partId: speaker.partId,
-        peakM: greatest?.value ?? 0,
-        atHz: greatest?.atHz ?? AUDIBLE_FROM_HZ,
-        limitM: driver?.entered.xmaxM ?? null,
-      };
+    excursions: simulation.speakers.map(({ partId, excursionPeakM }) => ({
+      partId,
+      ...travelOf(excursionPeakM, frequenciesHz),
+      limitM: driverOf(project, partId)?.entered.xmaxM ?? null,
+    })),
+    radiatorExcursions: simulation.passiveRadiators.map(({ id, excursionPeakM }) => ({
+      id,
+      ...travelOf(excursionPeakM, frequenciesHz),
+      limitM: project.enclosure.passiveRadiators.find((radiator) => radiator.id === id)?.xmaxM ?? null,
+    })),
+    portSpeeds: simulation.ports.map((result) => {
+      const port = project.enclosure.ports.find(({ id }) => id === result.id);
+      return portAir(port, result, frequenciesHz, model);
     }),
-    portSpeeds: simulation.ports.map((port) => {
-      const greatest = greatestInBand(port.airSpeedRmsMPerS, frequenciesHz, AUDIBLE_FROM_HZ, AUDIBLE_TO_HZ);
-      return { id: port.id, peakMPerS: Math.SQRT2 * (greatest?.value ?? 0), atHz: greatest?.atHz ?? AUDIBLE_FROM_HZ };
-    }),
+    lineSpeeds: simulation.lines.map((line) => mouthAir(frequenciesHz, line)),
     chambers: project.enclosure.chambers.map((chamber) => {
       const volume = volumes.get(chamber.id)!;
       return {
@@ -67,8 +72,23 @@ export function keyFigures(
         ratedW: driverOf(project, speaker.partId)?.entered.ratedPowerW ?? null,
       };
     }),
+    coilHeats: musicHeat(coilsOf(project, simulation), model, simulation, project.air.temperatureC),
+    amplifierPeaks: amplifierPeaks(project.chain, model, simulation),
   };
 }
+
+const travelOf = (excursionPeakM: Float64Array, frequenciesHz: Float64Array) => {
+  const greatest = greatestInBand(excursionPeakM, frequenciesHz, AUDIBLE_FROM_HZ, AUDIBLE_TO_HZ);
+  return { peakM: greatest?.value ?? 0, atHz: greatest?.atHz ?? AUDIBLE_FROM_HZ };
+};
+
+const coilsOf = (project: Project, { speakers }: Simulation) =>
+  new Map(
+    speakers.flatMap(({ partId }) => {
+      const driver = driverOf(project, partId);
+      return driver === undefined ? [] : [[partId, coilHeatOf(driver)] as const];
+    }),
+  );
 
 function leastImpedance(simulation: Simulation): KeyFigures['leastImpedance'] {
   let least: KeyFigures['leastImpedance'] = null;
@@ -87,7 +107,10 @@ function leastImpedance(simulation: Simulation): KeyFigures['leastImpedance'] {
 }
 
 /** The driver that a speaker part of the network carries. */
-export function driverOf(project: Project, partId: string): Project['drivers'][number] | undefined {
+export function driverOf(
+  project: Pick<Project, 'network' | 'drivers'>,
+  partId: string,
+): Project['drivers'][number] | undefined {
   const part = project.network.parts.find((p) => p.id === partId);
   return part?.kind === 'speaker' ? project.drivers.find((d) => d.id === part.driverId) : undefined;
 }

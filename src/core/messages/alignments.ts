@@ -12,6 +12,30 @@ export const alignmentsWording: WordingByCode = {
     sentence: 'The driver, the port or the ranges of the map hold numbers that are not above zero.',
     remedy: 'Complete the driver’s data sheet and give the port a section.',
   }),
+  'design.map-mixed-drivers': (v) => ({
+    sentence: `Several kinds of driver, or equal ones on different voltages, share chamber “${v.name}”: no alignment speaks of that.`,
+    remedy: 'Give each kind a chamber of its own; the response plot above computes them together.',
+  }),
+  'design.map-other-outlets': (v) => ({
+    sentence: `Chamber “${v.name}” has ${v.what}: the map knows sealed boxes and boxes with one kind of port to the outside.`,
+    remedy: 'Seal it to begin again, or judge it by the response plot above.',
+  }),
+  'design.map-no-driver': (v) => ({
+    sentence: `No driver has chamber “${v.name}” behind it alone.`,
+    remedy: 'Choose this chamber as the air behind a driver, with the air outside in front of it.',
+  }),
+  'design.depth-fixed': (v) => ({
+    sentence: `The depth of chamber “${v.name}” does not follow the cabinet’s.`,
+    remedy: 'Give the chamber its full depth, or state its volume as a number.',
+  }),
+  'design.needs-chamber': (v) => ({
+    sentence: `${v.name} has no chamber behind it.`,
+    remedy: 'Choose the air behind it first, or add a chamber.',
+  }),
+  'design.no-band-pass-port': (v) => ({
+    sentence: `No port of 25 mm or more tunes a front chamber of ${litres(v.volumeM3)} to ${hertz(v.tuningHz)}.`,
+    remedy: 'Make the rear chamber larger, which lowers the band.',
+  }),
   'design.alignment-unreadable': (v) => ({
     sentence: `${v.family}: no box can be worked out for a driver with Qts = ${q(v.qts)}.`,
     remedy: `Check the data sheet; Qts from ${q(v.least)} to ${q(v.most)} is looked at.`,

@@ -1,4 +1,4 @@
-import { placeWords } from './document/subject.ts';
+import { capital, placeWords } from './document/subject.ts';
 import type { WordingByCode } from './problem.ts';
 import {
   amperes,
@@ -53,6 +53,10 @@ export const findingsWording: WordingByCode = {
     remedy:
       'Lower the drive, tune the chamber lower or make it smaller, or put an active high-pass before the amplifier.',
   }),
+  'finding.radiator-excursion': (v, place) => ({
+    sentence: `${capital(placeWords(place, v))} passes its greatest excursion from ${hertz(v.lowHz)} to ${hertz(v.highHz)}: ${millimetres(v.peakM)} of ${millimetres(v.limitM)} one way, peak, worst at ${hertz(v.atHz)}.`,
+    remedy: 'Lower the drive, use a larger radiator or two of them, or put an active high-pass before the amplifier.',
+  }),
   'finding.port-loud': (v, place) => ({
     sentence: `Air in ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; above about ${metresPerSecond(v.guideMPerS)} a port is likely heard (a guide value, not a limit; from memory).`,
     remedy: 'Give the port more area, which also asks for more length, or lower the drive.',
@@ -60,6 +64,22 @@ export const findingsWording: WordingByCode = {
   'finding.port-careful': (v, place) => ({
     sentence: `Air in ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; straight edges are often heard from about ${metresPerSecond(v.guideMPerS)} (a guide value, not a limit; from memory).`,
     remedy: 'Round the ends of the port, or give it more area.',
+  }),
+  'finding.port-careful-rounded': (v, place) => ({
+    sentence: `Air in ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; even well rounded ends may be heard from about ${metresPerSecond(v.guideMPerS)} (a guide value, not a limit; from memory).`,
+    remedy: 'Give the port more area, which also asks for more length, or lower the drive.',
+  }),
+  'finding.port-stroke': (v, place) => ({
+    sentence: `Air in ${placeWords(place, v)} moves ${millimetres(v.strokeM)} one way, peak, at ${hertz(v.atHz)}, further than its ends are rounded (${millimetres(v.edgeRadiusM)}): vortices come off them (N. B. Roozen et al., 1998).`,
+    remedy: 'Round the ends more, give the port more area, or lower the drive.',
+  }),
+  'finding.mouth-loud': (v, place) => ({
+    sentence: `Air in the mouth of ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; above about ${metresPerSecond(v.guideMPerS)} an opening is likely heard (a guide value, not a limit; from memory).`,
+    remedy: 'Give the line more area at its end, or lower the drive.',
+  }),
+  'finding.mouth-careful': (v, place) => ({
+    sentence: `Air in the mouth of ${placeWords(place, v)} reaches ${metresPerSecond(v.peakMPerS)} peak at ${hertz(v.atHz)}; straight edges are often heard from about ${metresPerSecond(v.guideMPerS)} (a guide value, not a limit; from memory).`,
+    remedy: 'Round the edges of the mouth, or give the line more area at its end.',
   }),
   'finding.crossover-polarity': (v) => ({
     sentence: `${v.first} and ${v.second} work against each other at ${hertz(v.atHz)}: with one of them reversed the sum there would be ${decibels(v.gainDb)} higher.`,

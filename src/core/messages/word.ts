@@ -4,12 +4,17 @@ import { buildWording } from './build.ts';
 import { circuitWording } from './circuit.ts';
 import { designWording } from './design.ts';
 import { documentWording } from './document.ts';
+import { drawerWording } from './drawer.ts';
+import { faultsWording } from './faults.ts';
 import { findingsWording } from './findings.ts';
+import { fitsWording } from './fits.ts';
 import { measuredWording } from './measured.ts';
+import { optimiseWording } from './optimise.ts';
 import type { Place, Problem, Wording, WordingByCode } from './problem.ts';
 import { speakerWording } from './speaker.ts';
 import { suitabilityWording } from './suitability.ts';
 import { unitsWording } from './units.ts';
+import { windingWording } from './winding.ts';
 
 // A Map, so that a code such as `constructor` finds nothing.
 const wordings = new Map<string, WordingByCode[string]>();
@@ -21,10 +26,15 @@ for (const room of [
   documentWording,
   speakerWording,
   findingsWording,
+  faultsWording,
+  fitsWording,
   buildWording,
   designWording,
   alignmentsWording,
+  optimiseWording,
   suitabilityWording,
+  windingWording,
+  drawerWording,
 ]) {
   for (const [code, wording] of Object.entries(room)) {
     if (wordings.has(code)) throw new Error(`Two rooms word ${code}.`);

@@ -10,6 +10,9 @@ const ROUNDING = 1e-9;
  */
 export const greatestRatedImpedanceOhm = (leastOhm: number): number => leastOhm / LEAST_OVER_RATED;
 
+/** The least impedance modulus that a rating allows, ohm: 0.8 rated. */
+export const leastAllowedOhm = (ratedOhm: number): number => LEAST_OVER_RATED * ratedOhm;
+
 /** Does the least impedance modulus in the rated frequency range reach 80 % of the rated impedance (ohm both)? */
 export const mayBeRated = (leastOhm: number, ratedOhm: number): boolean =>
-  leastOhm >= LEAST_OVER_RATED * ratedOhm * (1 - ROUNDING);
+  leastOhm >= leastAllowedOhm(ratedOhm) * (1 - ROUNDING);

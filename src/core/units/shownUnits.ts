@@ -52,6 +52,10 @@ const METRIC: Readonly<Record<QuantityKind, readonly Step[]>> = {
     ['V', 0.1],
     ['kV', 1e4],
   ],
+  current: [
+    ['mA', 0],
+    ['A', 0.1],
+  ],
   power: [
     ['mW', 0],
     ['W', 0.1],
@@ -59,6 +63,7 @@ const METRIC: Readonly<Record<QuantityKind, readonly Step[]>> = {
   ],
   angle: [['°', 0]],
   temperature: [['°C', 0]],
+  'thermal-resistance': [['K/W', 0]],
   pressure: [
     ['Pa', 0],
     ['hPa', 1e3],
@@ -115,6 +120,7 @@ export const EVERYDAY_SIZE: Partial<Readonly<Record<QuantityKind, number>>> = {
   inductance: 1e-3,
   mass: 1e-3,
   voltage: 1,
+  current: 1,
   power: 1,
   pressure: 1e5,
   compliance: 1e-3,

@@ -80,6 +80,7 @@ export const UNIT_TABLE: Readonly<Record<QuantityKind, readonly UnitEntry[]>> = 
     unit('oz', POUND_KG / 16, 'oz', ['ounce', 'ounces']),
   ],
   voltage: [unit('V', 1, 'V', ['volt', 'volts']), unit('mV', 1e-3, 'mV', []), unit('kV', 1e3, 'kV', [])],
+  current: [unit('A', 1, 'A', ['amp', 'amps', 'ampere']), unit('mA', 1e-3, 'mA', [])],
   power: [unit('W', 1, 'W', ['watt', 'watts']), unit('mW', 1e-3, 'mW', []), unit('kW', 1e3, 'kW', [])],
   angle: [unit('°', 1, 'deg', ['deg', 'degree', 'degrees']), unit('rad', 180 / Math.PI, 'rad', ['radian', 'radians'])],
   temperature: [
@@ -87,6 +88,7 @@ export const UNIT_TABLE: Readonly<Record<QuantityKind, readonly UnitEntry[]>> = 
     unit('°F', 5 / 9, null, ['degF'], ['F', 'f'], -160 / 9),
     unit('K', 1, null, ['kelvin'], ['k'], -273.15),
   ],
+  'thermal-resistance': [unit('K/W', 1, 'K/W', ['degC/W'])],
   pressure: [
     unit('Pa', 1, 'Pa', []),
     unit('hPa', 1e2, 'hPa', []),

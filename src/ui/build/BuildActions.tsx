@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { KeyList } from '../frame/KeyList.tsx';
 import { LookButtons } from '../frame/LookButtons.tsx';
 import { Popover } from '../frame/Popover.tsx';
 import { UndoRedo } from '../frame/UndoRedo.tsx';
@@ -19,6 +20,7 @@ export function BuildActions({ cabinets }: { readonly cabinets: number }) {
         {() => <CopyList cabinets={cabinets} />}
       </Popover>
       <LookButtons />
+      <KeyList />
       <button type="button" className="frame-button frame-button-main" onClick={() => window.print()}>
         Print
       </button>

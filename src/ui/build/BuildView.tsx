@@ -10,7 +10,8 @@ const FOR_A_PAIR = 2;
 
 /** Whether Escape belongs to something that is open above the sheet: a panel, a list of choices. */
 const isTaken = ({ target }: KeyboardEvent): boolean =>
-  target instanceof HTMLSelectElement || document.querySelector('.popover:popover-open') !== null;
+  target instanceof HTMLSelectElement ||
+  [...document.querySelectorAll('.popover:popover-open')].some((panel) => panel.checkVisibility());
 
 /**
  * The page of the cabinet as wood, in place of the workbench while `open`. Its line at the top and the way back stand at once, the rest

@@ -17,8 +17,8 @@ export function SheetHead({ project, cabinets }: { readonly project: Project; re
     <header className="build-head">
       <p className="build-project">{project.name}</p>
       <p>
-        {cabinets === 1 ? 'One cabinet' : `${cabinets} cabinets`}, outside <Length of={widthM} /> wide ×{' '}
-        <Length of={heightM} /> high × <Length of={depthM} /> deep, mm (″: inches)
+        {cabinets === 1 ? 'One cabinet' : `${cabinets} cabinets`}, outside{' '}
+        <Length of={[widthM, ' wide × ', heightM, ' high × ', depthM, ' deep']} />, in mm and inches
         {wood.backWidthM === null ? '' : `, ${formatNumber(wood.backWidthM * 1000, 4)} mm wide at the back`}
         {wood.frontLeanDeg === 0 ? '' : `, front leaning back by ${formatNumber(wood.frontLeanDeg, 3)}°`};{' '}
         {jointWords(wood)}.

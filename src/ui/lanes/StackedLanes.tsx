@@ -6,7 +6,7 @@ import { StackedBand } from './crossover/StackedBand.tsx';
 import { drawingUnit, rowUnit } from './drawingUnit.ts';
 import { DriverCard } from './driver/DriverCard.tsx';
 import { DriverEditor } from './driver/DriverEditor.tsx';
-import { CabinetViews } from './enclosure/CabinetViews.tsx';
+import { CabinetViews } from './enclosure/drawing/CabinetViews.tsx';
 import { EnclosurePanels } from './enclosure/EnclosurePanels.tsx';
 import { LaneEdge } from './LaneEdge.tsx';
 import { laneScale } from './laneScale.ts';

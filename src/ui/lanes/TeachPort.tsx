@@ -24,7 +24,8 @@ export function TeachPort() {
 }
 
 function Lesson({ port }: { readonly port: Port }) {
-  const enclosure = useWorkbench((s) => s.project.enclosure);
+  const project = useWorkbench((s) => s.project);
+  const { enclosure } = project;
   const figures = useWorkbench((s) => s.evaluation?.keyFigures ?? null);
   const ways = useWays();
   const system = useWorkbench((s) => s.settings.units);
@@ -32,7 +33,7 @@ function Lesson({ port }: { readonly port: Port }) {
   const tuningHz = figures?.chambers.find((chamber) => chamber.id === port.chamberId)?.tuningHz ?? null;
   const inChamber = enclosure.mounts.filter((mount) => mount.chamberId === port.chamberId).map((mount) => mount.partId);
   const way = ways.find((candidate) => inChamber.includes(candidate.speakerId));
-  const bars = figures && way ? limitBars(way.speakerId, figures, enclosure, system) : [];
+  const bars = figures && way ? limitBars(way.speakerId, figures, project, system) : [];
   const length = (metres: number) => quantityText(showInField(metres, 'length', system, 'mm'));
   return (
     <section className="teach-port" style={wayColour(way?.index ?? null)} aria-label="Port tuning">

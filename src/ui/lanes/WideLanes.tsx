@@ -7,7 +7,7 @@ import { Schematic } from './crossover/Schematic.tsx';
 import { drawingUnit, rowUnit, WIDE_MARGINS_PX } from './drawingUnit.ts';
 import { DriverCard } from './driver/DriverCard.tsx';
 import { DriverEditor } from './driver/DriverEditor.tsx';
-import { CabinetViews } from './enclosure/CabinetViews.tsx';
+import { CabinetViews } from './enclosure/drawing/CabinetViews.tsx';
 import { EnclosurePanels } from './enclosure/EnclosurePanels.tsx';
 import { LaneRow } from './LaneRow.tsx';
 import { laneScale } from './laneScale.ts';

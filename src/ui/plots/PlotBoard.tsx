@@ -14,6 +14,7 @@ const FIRST_OF: Readonly<Record<Question, string>> = {
   heard: 'response',
   load: 'load',
   motion: 'travel',
+  loudness: 'loudest',
   arrival: 'phase',
 };
 

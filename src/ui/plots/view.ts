@@ -4,7 +4,7 @@ import type { Picture } from './picture.ts';
 /** What a view may look at. */
 export type ViewInput = Pick<WorkbenchState, 'project' | 'evaluation' | 'ghosts' | 'settings'>;
 
-export type Question = 'heard' | 'load' | 'motion' | 'arrival';
+export type Question = 'heard' | 'load' | 'motion' | 'loudness' | 'arrival';
 
 /** One way to look at a design: an answer to one of the questions that plots are grouped by. */
 export interface PlotView {

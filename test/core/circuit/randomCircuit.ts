@@ -69,7 +69,30 @@ const orZero = (value: fc.Arbitrary<number>): fc.Arbitrary<number> => fc.oneof(f
  * Circuits of 5 to 40 parts in which every node hangs on the return: part k of the first ones joins node k to an earlier
  * node, the rest lie anywhere. One source, sometimes with a resistance; sometimes gyrators to nodes of their own.
  */
-export const randomCircuit: fc.Arbitrary<Element[]> = fc.integer({ min: 2, max: 16 }).chain((nodeCount) => {
+export const randomCircuit: fc.Arbitrary<Element[]> = fc
+  .integer({ min: 2, max: 16 })
+  .chain((nodeCount) => circuitOf(nodeCount, { minLength: Math.max(0, 5 - nodeCount), maxLength: 22 }, 2));
+
+/** The same with 5 to 40 parts, every number of them as likely. */
+export const circuitOfAnySize: fc.Arbitrary<Element[]> = fc
+  .integer({ min: 5, max: 40 })
+  .chain((size) =>
+    fc.tuple(fc.constant(size), fc.integer({ min: 2, max: Math.min(16, size) }), fc.integer({ min: 0, max: 2 })),
+  )
+  .chain(([size, nodeCount, most]) => {
+    const motors = Math.min(most, Math.floor((size - nodeCount) / MOTOR_PARTS));
+    const length = size - nodeCount - MOTOR_PARTS * motors;
+    return circuitOf(nodeCount, { minLength: length, maxLength: length }, motors, motors);
+  });
+
+const MOTOR_PARTS = 3;
+
+function circuitOf(
+  nodeCount: number,
+  others: { readonly minLength: number; readonly maxLength: number },
+  mostMotors: number,
+  leastMotors = 0,
+): fc.Arbitrary<Element[]> {
   const name = (i: number): string => (i === 0 ? '0' : `n${i}`);
   const earlier = (k: number): fc.Arbitrary<[string, string]> =>
     fc.integer({ min: 0, max: k - 1 }).map((j) => [name(k), name(j)]);
@@ -93,7 +116,7 @@ export const randomCircuit: fc.Arbitrary<Element[]> = fc.integer({ min: 2, max: 
       }),
     );
   const tree = fc.tuple(...Array.from({ length: nodeCount - 1 }, (_, i) => part(earlier(i + 2))));
-  const rest = fc.array(part(anywhere), { minLength: Math.max(0, 5 - nodeCount), maxLength: 22 });
+  const rest = fc.array(part(anywhere), others);
   const drive: fc.Arbitrary<Element> = fc.record({
     kind: fc.constant('V' as const),
     nodes: fc.constant(['n1', '0'] as [string, string]),
@@ -109,9 +132,9 @@ export const randomCircuit: fc.Arbitrary<Element[]> = fc.integer({ min: 2, max: 
       { kind: 'C', nodes: [`m${i}`, '0'], farad: mass / 1e4, esrOhm: 0 },
     ]);
   return fc
-    .tuple(drive, tree, rest, fc.array(motor, { maxLength: 2 }))
+    .tuple(drive, tree, rest, fc.array(motor, { minLength: leastMotors, maxLength: mostMotors }))
     .map(([v, t, r, motors]) => [v, ...t, ...r, ...motors.flatMap((make, i) => make(i))]);
-});
+}
 
 /** A sweep of `count` frequencies spaced evenly on the logarithm. */
 export const logOmegas = (lowHz: number, highHz: number, count: number): Float64Array =>

@@ -207,6 +207,36 @@ describe('solveCircuit', () => {
     });
   });
 
+  it('keeps the digits of a piece that hangs on far less than what lies within it', () => {
+    // 245 S at 5 Hz within, 3 µS to the rest: of a sum of both, double precision keeps 1e-8 of the tie.
+    const solution = solved(
+      [
+        source('V1', ['in', '0'], 1, 0),
+        capacitor('C1', ['in', 'a'], { farad: 1e-7, esrOhm: 1 }),
+        coilOf('L1', ['a', 'b'], 130e-6),
+        resistor('R1', ['a', 'c'], 0.1),
+        capacitor('C2', ['c', 'd'], { farad: 640e-6, esrOhm: 0 }),
+        resistor('R2', ['d', '0'], 1e6),
+      ],
+      Float64Array.of(31.4, 3140),
+    );
+    expect(solution.suspect[0]).toBe(1);
+    [31.4, 3140].forEach((omega, f) => {
+      // Up to a millionth may cancel unwatched: 1e-10.
+      // 1 MΩ behind 1.1 Ω and both capacitors; no current flows in L1.
+      const x = -1 / (omega * 1e-7);
+      const y = -1 / (omega * 640e-6);
+      const squared = (1e6 + 1.1) ** 2 + (x + y) ** 2;
+      const current = { re: (1e6 + 1.1) / squared, im: -(x + y) / squared };
+      const a = { re: 1 - (current.re - current.im * x), im: -(current.im + current.re * x) };
+      for (const node of ['a', 'b']) {
+        expect(Math.abs(solution.potential(node).re[f]! - a.re)).toBeLessThan(1e-10);
+        expect(Math.abs(solution.potential(node).im[f]! - a.im)).toBeLessThan(1e-10);
+      }
+      expect(Math.abs(solution.potential('d').re[f]! - 1e6 * current.re)).toBeLessThan(1e-10);
+    });
+  });
+
   it('does not take an acoustical node for a singular one: its admittances are millionths of the electrical ones', () => {
     const omegas = logOmegas(10, 1000, 30);
     const solution = solved(

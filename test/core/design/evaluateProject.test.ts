@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Evaluated, evaluateProject } from '../../../src/core/design/evaluateProject.ts';
+import { laterChecks } from '../../../src/core/design/findings/later.ts';
 import type { Project } from '../../../src/core/document/schema.ts';
 import { word } from '../../../src/core/messages/index.ts';
 import { magnitudes } from '../../../src/core/speaker/complexCurve.ts';
@@ -8,13 +9,13 @@ import { demoProject, withPart } from './demoProject.ts';
 const room = demoProject('reading-room');
 const lesson = demoProject('port-lesson');
 const evaluated = (project: Project): Evaluated => {
-  const result = evaluateProject(project);
+  const result = evaluateProject(project, undefined, laterChecks);
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };
 const codes = (project: Project): string[] => evaluated(project).findings.map((f) => f.code);
 const problemCodes = (project: Project): string[] => {
-  const result = evaluateProject(project);
+  const result = evaluateProject(project, undefined, laterChecks);
   return result.ok ? [] : result.problems.map((p) => p.code);
 };
 const reversed = (project: Project, id: string): Project => {
@@ -48,7 +49,7 @@ describe('evaluateProject', () => {
       { ...room, enclosure: { ...enclosure, ports: [] } },
     ];
     for (const project of changed) {
-      const lent = evaluateProject(project, before);
+      const lent = evaluateProject(project, before, laterChecks);
       const fresh = evaluated(project);
       expect(lent.ok && lent.value.simulation.sum).toEqual(fresh.simulation.sum);
       expect(lent.ok && lent.value.keyFigures).toEqual(fresh.keyFigures);
@@ -234,7 +235,7 @@ describe('problems', () => {
     const chambers = room.enclosure.chambers.map((c) => (c.id === 'low' ? { ...c, bracesM3: 0.2 } : c));
     expect(problemCodes({ ...room, enclosure: { ...room.enclosure, chambers } })).toEqual(['speaker.no-volume-left']);
     const drivers = room.drivers.map((d) => (d.id === 'mid' ? { ...d, entered: { reOhm: 5 } } : d));
-    const result = evaluateProject({ ...room, drivers });
+    const result = evaluateProject({ ...room, drivers }, undefined, laterChecks);
     expect(result.ok).toBe(false);
     if (!result.ok) expect(result.problems[0]!.place).toMatchObject({ kind: 'driver', id: 'mid' });
     const parts = room.network.parts.filter((p) => p.kind !== 'amplifier');
@@ -249,14 +250,18 @@ describe('problems', () => {
   });
 
   it('name a floating part by its node, and a short across the amplifier by the link that makes it', () => {
-    const floating = evaluateProject(withPart(room, 'R1', { nodes: ['nowhere', 'else'] }));
+    const floating = evaluateProject(withPart(room, 'R1', { nodes: ['nowhere', 'else'] }), undefined, laterChecks);
     expect(floating.ok ? null : floating.problems.map((p) => [p.code, p.place.id])).toEqual([
       ['circuit.floating-node', 'nowhere'],
     ]);
     const parts = [...room.network.parts, { kind: 'jumper' as const, id: 'J9', nodes: ['in', '0'] as const, note: '' }];
     const bare = room.chain.amplifiers.map((a) => ({ ...a, outputResistanceOhm: 0, cableOhm: 0 }));
     for (const amplifiers of [room.chain.amplifiers, bare]) {
-      const short = evaluateProject({ ...room, network: { parts }, chain: { ...room.chain, amplifiers } });
+      const short = evaluateProject(
+        { ...room, network: { parts }, chain: { ...room.chain, amplifiers } },
+        undefined,
+        laterChecks,
+      );
       expect(short.ok ? null : short.problems.map((p) => [p.code, p.place.id, p.values.by])).toEqual([
         ['circuit.source-shorted', 'V1', 'J9'],
       ]);

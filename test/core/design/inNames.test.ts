@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateProject } from '../../../src/core/design/evaluateProject.ts';
+import { laterChecks } from '../../../src/core/design/findings/later.ts';
 import { inNames } from '../../../src/core/design/inNames.ts';
 import type { Project } from '../../../src/core/document/schema.ts';
 import { type Problem, problem } from '../../../src/core/messages/problem.ts';
@@ -25,7 +26,7 @@ function isRole(text: string, at: number): boolean {
   return text.slice(0, at).endsWith('"role":');
 }
 const told = (project: Project): readonly Problem[] => {
-  const result = evaluateProject(project);
+  const result = evaluateProject(project, undefined, laterChecks);
   return result.ok ? result.value.findings : result.problems;
 };
 const sentences = (problems: readonly Problem[]) =>

@@ -15,6 +15,11 @@ import {
   source,
   tabulateAdmittances,
 } from '../../../src/core/circuit/index.ts';
+import { boundsAround, NO_LIMITS, optimise, preferredChoices } from '../../../src/core/design/optimise/index.ts';
+import { sweepGrid } from '../../../src/core/design/sweepGrid.ts';
+import { crossoverTrial, trialLevelsDb, tryValues } from '../../../src/core/design/trial/index.ts';
+import type { Result } from '../../../src/core/messages/problem.ts';
+import type { SpeakerModel } from '../../../src/core/speaker/model.ts';
 import type { Adapter, Inputs } from '../adapter.ts';
 import { asNumber, asText, degFromRad } from '../convert.ts';
 
@@ -96,4 +101,72 @@ const quantities: Adapter = {
   },
 };
 
-export const adapters: readonly Adapter[] = [quantities];
+const ROUNDED_KEYS = [
+  'r_ohm',
+  'fc_hz',
+  'grid_low_hz',
+  'grid_high_hz',
+  'grid_points_log',
+  'target_l1_h',
+  'target_c1_f',
+  'target_l2_h',
+];
+
+/** A coil, a capacitor across and a coil into a resistor, on an ideal source. */
+function lowPass(inputs: Inputs): SpeakerModel {
+  const value = (key: string): number => asNumber(inputs[key]);
+  const coil = { kind: 'inductor', note: '', dcrOhm: 0, coreLossTangent: 0 } as const;
+  return {
+    air: { densityKgPerM3: 1.2, soundSpeedMPerS: 343 },
+    amplifiers: [{ id: 'V1', voltageV: 1, resistanceOhm: 0 }],
+    parts: [
+      { kind: 'amplifier', id: 'V1', nodes: ['1', '0'], note: '' },
+      { ...coil, id: 'L1', nodes: ['1', '2'], henry: value('target_l1_h') },
+      { kind: 'capacitor', id: 'C1', nodes: ['2', '0'], note: '', farad: value('target_c1_f'), esrOhm: 0 },
+      { ...coil, id: 'L2', nodes: ['2', '3'], henry: value('target_l2_h') },
+      { kind: 'resistor', id: 'R1', nodes: ['3', '0'], note: '', ohm: value('r_ohm'), ratedPowerW: null },
+    ],
+    speakers: [],
+    chambers: [],
+    ports: [],
+    passiveRadiators: [],
+    radiation: 'half-space',
+  };
+}
+
+function need<T>(result: Result<T>): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+}
+
+const rounding: Adapter = {
+  family: 'adjoint',
+  requires: ROUNDED_KEYS,
+  run: (inputs) => {
+    const value = (key: string): number => asNumber(inputs[key]);
+    const frequenciesHz = sweepGrid(value('grid_low_hz'), value('grid_high_hz'), value('grid_points_log'));
+    const variables = ['L1', 'C1', 'L2'].map((partId) => ({ partId }));
+    const trial = need(crossoverTrial({ model: lowPass(inputs), frequenciesHz, variables }));
+    const curve = { kind: 'voltage', nodes: ['3', '0'], amplifierId: 'V1' } as const;
+    const levelsDb = trialLevelsDb(need(tryValues(trial, trial.start)), curve);
+    const target = { curve, levelsDb, levelIsFree: false, weights: levelsDb.map(() => 1) };
+    const bounds = boundsAround(trial, 10);
+    const choices = need(preferredChoices(trial, bounds, { resistor: 'E12', capacitor: 'E12', inductor: 'E12' }));
+    const { rounded, preferred } = need(
+      optimise(
+        { trial, targets: [target], bounds, limits: NO_LIMITS },
+        { starts: 1, seed: 1, criterion: 'greatest', choices },
+      ),
+    );
+    const [l1, c1, l2] = preferred?.values ?? [];
+    return {
+      nearest_error_db: asNumber(rounded?.greatestDb),
+      best_error_db: asNumber(preferred?.greatestDb),
+      best_l1_h: asNumber(l1),
+      best_c1_f: asNumber(c1),
+      best_l2_h: asNumber(l2),
+    };
+  },
+};
+
+export const adapters: readonly Adapter[] = [quantities, rounding];

@@ -16,7 +16,7 @@ export interface PortGeometry {
   readonly outerFlareM?: number;
   /** Right-angled bends; absent: none. */
   readonly bends?: number;
-  /** Inner section of the chamber where a flush inner end opens into it, m²; absent: wide. */
+  /** Inner section of the chamber where a flush inner end opens into it, m² (below the mouth's: counts as equal); absent: wide. */
   readonly chamberSectionM2?: number;
 }
 
@@ -34,7 +34,7 @@ const oneEndM = (shape: PortShape, end: PortEnd, flareM: number, chamberSectionM
   const mouthM2 = portSectionM2(mouth);
   const constricted = end === 'flanged' && chamberSectionM2 !== undefined;
   const outsideM = constricted
-    ? constrictedEndRadii(mouthM2 / chamberSectionM2) * Math.sqrt(mouthM2 / Math.PI)
+    ? constrictedEndRadii(Math.min(mouthM2 / chamberSectionM2, 1)) * Math.sqrt(mouthM2 / Math.PI)
     : endCorrectionM(mouth, end);
   return (outsideM * portSectionM2(shape)) / mouthM2 + flareBoreLengthM(shape, end, flareM) - flareM;
 };

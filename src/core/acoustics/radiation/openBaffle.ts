@@ -18,6 +18,23 @@ export const onBaffle = (baffle: OpenBaffle, { xM, yM }: BafflePlace): boolean =
     ? Math.hypot(xM, yM) <= baffle.radiusM
     : Math.abs(xM) <= baffle.widthM / 2 && Math.abs(yM) <= baffle.heightM / 2;
 
+/** A driver is kept this far inside the panel's edge, m. */
+const LEAST_EDGE_DISTANCE_M = 1e-3;
+
+/** The place itself, or the nearest one on the panel a millimetre inside its edge. */
+export const keptOnBaffle = (baffle: OpenBaffle, { xM, yM }: BafflePlace): BafflePlace => {
+  if (baffle.kind === 'round') {
+    const out = Math.hypot(xM, yM);
+    const most = Math.max(baffle.radiusM - LEAST_EDGE_DISTANCE_M, 0);
+    return out <= most ? { xM, yM } : { xM: (xM * most) / out, yM: (yM * most) / out };
+  }
+  const kept = (at: number, side: number): number => {
+    const most = Math.max(side / 2 - LEAST_EDGE_DISTANCE_M, 0);
+    return Math.min(Math.max(at, -most), most);
+  };
+  return { xM: kept(xM, baffle.widthM), yM: kept(yM, baffle.heightM) };
+};
+
 /** Distance from a place on the panel to its edge in the direction (cos, sin), m. */
 export const edgeDistanceM = (baffle: OpenBaffle, { xM, yM }: BafflePlace, cosine: number, sine: number): number => {
   if (baffle.kind === 'round') {

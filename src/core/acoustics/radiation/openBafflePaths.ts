@@ -1,5 +1,5 @@
 import { pistonDipoleLengthM } from './dipoleLength.ts';
-import { type BafflePlace, baffleRadiusM, edgeDistanceM, type OpenBaffle, onBaffle } from './openBaffle.ts';
+import { type BafflePlace, baffleRadiusM, edgeDistanceM, keptOnBaffle, type OpenBaffle } from './openBaffle.ts';
 
 /** Detours over the edge of an open baffle: extra lengths in the listener's direction, with weights that add to 1 (some are negative). */
 export interface OpenBafflePaths {
@@ -23,8 +23,8 @@ const SECOND_SHARES = [0.42, 0.34, 0.24] as const;
  * First over the edge once: its points seen from the driver, each with the weight cos θ/(1 − sin θ cos ψ) of the classical edge wave
  * (Maggi, Rubinowicz), ψ between edge point and listener; the points are spaced so that all weights are equal. Then a second time, with
  * the sign turned, in the amount that makes the low-frequency pressure that of `pistonDipoleLengthM` exactly.
- * `direction` to the listener: any length, z along the panel's normal. Driver's place on the panel from its centre, m; throws a RangeError
- * beside it. Straight thin edges, listener far against the panel, no floor (`standingOnFloor`). Used by `dipoleFactorInto`, which
+ * `direction` to the listener: any length, z along the panel's normal. Driver's place on the panel from its centre, m, kept a millimetre
+ * inside the edge. Straight thin edges, listener far against the panel, no floor (`standingOnFloor`). Used by `dipoleFactorInto`, which
  * tells the error.
  *
  * Example: openBafflePaths({ kind: 'round', radiusM: 0.25 }, { xM: 0, yM: 0 }, 0, { xM: 0, yM: 0, zM: 1 }).side = 1
@@ -35,7 +35,7 @@ export const openBafflePaths = (
   pistonRadiusM: number,
   direction: { readonly xM: number; readonly yM: number; readonly zM: number },
 ): OpenBafflePaths => {
-  if (!onBaffle(baffle, source)) throw new RangeError('the driver is not on its baffle');
+  const place = keptOnBaffle(baffle, source);
   const size = Math.hypot(direction.xM, direction.yM, direction.zM);
   const cosine = Math.abs(direction.zM) / size;
   const sine = Math.sqrt(1 - cosine * cosine);
@@ -44,13 +44,13 @@ export const openBafflePaths = (
     const even = (2 * Math.PI * (i + 0.5)) / SPOKES;
     // Equal steps of `even` carry equal weight: the map between true and eccentric anomaly.
     const psi = Math.atan2(cosine * Math.sin(even), Math.cos(even) + sine);
-    const edgeM = edgeDistanceM(baffle, source, Math.cos(towards + psi), Math.sin(towards + psi));
+    const edgeM = edgeDistanceM(baffle, place, Math.cos(towards + psi), Math.sin(towards + psi));
     return (edgeM * cosine * cosine) / (1 + sine * Math.cos(even));
   });
   const meanM = first.reduce((sum, length) => sum + length, 0) / SPOKES;
   const radiusM = baffleRadiusM(baffle);
   const extraMeanM = radiusM * SECOND_EXTRAS.reduce((sum, extra, i) => sum + extra * SECOND_SHARES[i]!, 0);
-  const again = (meanM - (pistonDipoleLengthM(baffle, source, pistonRadiusM) * cosine) / 2) / extraMeanM;
+  const again = (meanM - (pistonDipoleLengthM(baffle, place, pistonRadiusM) * cosine) / 2) / extraMeanM;
   const paths: { extraM: number; weight: number; spreadM: number }[] = first.map((extraM, i) => ({
     extraM,
     weight: (1 + again) / SPOKES,

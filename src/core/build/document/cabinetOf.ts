@@ -4,8 +4,8 @@ import type { Chamber, Brace as DocumentBrace, Enclosure, Port, Project } from '
 import { type Result, succeed } from '../../messages/problem.ts';
 import {
   type Axis,
-  type Brace,
   type Cabinet,
+  type CabinetBrace,
   type CabinetDriver,
   type CabinetPort,
   type Contents,
@@ -170,7 +170,7 @@ function cutsInto(
 const AXIS: Readonly<Record<DocumentBrace['lies'], Axis>> = { level: 'y', across: 'z', lengthwise: 'x' };
 
 /** A brace right across its chamber; its openings are one window of the same proportions in its middle. */
-function braceOf(brace: DocumentBrace, project: Project, spaceOf: SpaceOf): Brace {
+function braceOf(brace: DocumentBrace, project: Project, spaceOf: SpaceOf): CabinetBrace {
   const axis = AXIS[brace.lies];
   const middleM = axis === 'z' ? -brace.atM : brace.atM;
   return {
@@ -184,7 +184,7 @@ function braceOf(brace: DocumentBrace, project: Project, spaceOf: SpaceOf): Brac
   };
 }
 
-function windowOf(brace: DocumentBrace, axis: Axis, { enclosure }: Project): Brace['windowsM'][number] {
+function windowOf(brace: DocumentBrace, axis: Axis, { enclosure }: Project): CabinetBrace['windowsM'][number] {
   const chamber = enclosure.chambers.find(({ id }) => id === brace.chamberId);
   const ranges = chamberRanges(chamber, enclosure, brace);
   const side = Math.sqrt(brace.openShare);

@@ -1,5 +1,5 @@
 import { braceSpaces } from '../panels/braceSolid.ts';
-import type { Axis, Brace, CabinetDriver, CabinetPort, Range, Wall } from '../panels/cabinet.ts';
+import type { Axis, CabinetBrace, CabinetDriver, CabinetPort, Range, Wall } from '../panels/cabinet.ts';
 import { pointOnWall, type Shell } from '../panels/shell.ts';
 import { cornersOf, dot, type HalfSpace, type Vector } from '../solid/index.ts';
 
@@ -132,7 +132,7 @@ function around([[x0, x1], [y0, y1]]: Flat, [[a, b], [c, d]]: Flat): Flat[] {
 }
 
 /** The wood of a brace as boxes with its windows left out, each as eight corners in space. */
-export function braceBoxes(brace: Brace, chamber: readonly HalfSpace[]): readonly (readonly Vector[])[] {
+export function braceBoxes(brace: CabinetBrace, chamber: readonly HalfSpace[]): readonly (readonly Vector[])[] {
   const corners = cornersOf(braceSpaces(brace, chamber));
   const axes = (['x', 'y', 'z'] as const).filter((axis) => axis !== brace.axis) as [Axis, Axis];
   const place = { x: 0, y: 1, z: 2 } as const;

@@ -65,7 +65,7 @@ export interface Divider {
 export const WHOLE_INSIDE = 'inside';
 
 /** A board inside a space that does not part it: right across, or limited by `spanM`, with rectangular windows. */
-export interface Brace {
+export interface CabinetBrace {
   readonly id: string;
   readonly chamberId: string;
   readonly axis: Axis;
@@ -141,7 +141,7 @@ export interface Cabinet {
   readonly thicknessM: Readonly<Record<Wall, number>>;
   readonly joints: Readonly<Record<Edge, Joint>>;
   readonly dividers: readonly Divider[];
-  readonly braces: readonly Brace[];
+  readonly braces: readonly CabinetBrace[];
   readonly drivers: readonly CabinetDriver[];
   readonly ports: readonly CabinetPort[];
   readonly contents: readonly Contents[];

@@ -1,6 +1,6 @@
 import { type HalfSpace, type Vector, volumeOf } from '../solid/index.ts';
 import { braceSpaces, braceWoodM3 } from './braceSolid.ts';
-import type { Axis, Brace, Cabinet } from './cabinet.ts';
+import type { Axis, Cabinet, CabinetBrace } from './cabinet.ts';
 import { type InnerSpaces, slab, unitOf } from './chamberSpaces.ts';
 import type { Panel, PanelCutOut, PanelEdge, PanelPoint } from './panel.ts';
 import { type PanelFaces, panelFaces } from './panelFaces.ts';
@@ -51,7 +51,7 @@ function board(
   return { panel, faces };
 }
 
-function windowsOf(brace: Brace, { toPanel, acrossM, upM }: PanelFaces): PanelCutOut[] {
+function windowsOf(brace: CabinetBrace, { toPanel, acrossM, upM }: PanelFaces): PanelCutOut[] {
   const { across, up } = FRAMES[brace.axis];
   const axisOf = (direction: Vector): Axis => (direction[0] !== 0 ? 'x' : direction[1] !== 0 ? 'y' : 'z');
   return brace.windowsM.map((window, i) => {

@@ -5,7 +5,7 @@ import type { Cabinet } from './cabinet.ts';
 import { portSpaceM3 } from './portSpace.ts';
 import { readCabinet } from './readCabinet.ts';
 
-export interface ChamberVolume {
+export interface WoodenChamber {
   readonly chamberId: string;
   readonly grossM3: number;
   readonly bracesM3: number;
@@ -19,7 +19,7 @@ export interface CabinetVolumes {
   /** Between the inner faces, nothing subtracted. */
   readonly innerM3: number;
   readonly dividersM3: number;
-  readonly chambers: readonly ChamberVolume[];
+  readonly chambers: readonly WoodenChamber[];
 }
 
 /**
@@ -33,7 +33,7 @@ export function volumesOf(cabinet: Cabinet): Result<CabinetVolumes> {
   if (!read.ok) return read;
   const { shell, spaces } = read.value;
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-  const chambers = [...spaces.chambers].map(([chamberId, space]): ChamberVolume => {
+  const chambers = [...spaces.chambers].map(([chamberId, space]): WoodenChamber => {
     const here = <T extends { readonly chamberId: string }>(list: readonly T[]) =>
       list.filter((one) => one.chamberId === chamberId);
     const grossM3 = volumeOf(space);

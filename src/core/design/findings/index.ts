@@ -1,6 +1,4 @@
 import type { Finding } from '../../messages/problem.ts';
-import { amplifierEnds } from './amplifierEnds.ts';
-import { cabinetFit } from './cabinetFit.ts';
 import { coilHeat } from './coilHeat.ts';
 import type { Check, Context } from './context.ts';
 import { crossoverPolarity } from './crossoverPolarity.ts';
@@ -10,26 +8,23 @@ import { loudness } from './loudness.ts';
 import { partPower } from './partPower.ts';
 import { portSpeed } from './portSpeed.ts';
 import { silentWay } from './silentWay.ts';
-import { unsuitedBox } from './unsuitedBox.ts';
 
+/** Those that a first picture cannot do without; `laterChecks` has the rest. */
 const checks: readonly Check[] = [
   leastImpedance,
   partPower,
   coilHeat,
-  amplifierEnds,
   excursion,
   crossoverPolarity,
   portSpeed,
   silentWay,
   loudness,
-  cabinetFit,
-  unsuitedBox,
 ];
 const weight = { danger: 0, warning: 1, note: 2 };
 
-/** Every flaw the checks find, the gravest first; the order of the checks within one severity. */
-export function findFlaws(context: Context): Finding[] {
-  const found = checks.flatMap((check) => check(context));
+/** Every flaw that the checks and those in `more` find, the gravest first; the order of the checks within one severity. */
+export function findFlaws(context: Context, more: readonly Check[] = []): Finding[] {
+  const found = [...checks, ...more].flatMap((check) => check(context));
   return found.sort((a, b) => weight[a.severity] - weight[b.severity]);
 }
 

@@ -1,8 +1,10 @@
 export { coilHeatOf } from './coilHeatOf.ts';
 export { GREATEST_GAIN_DB, type GreatestLevel, greatestLevel } from './greatestLevel.ts';
 export { type CoilRises, hotModel } from './hotModel.ts';
+export { levelBeforeLimits, SINE_LASTS_S } from './levelBeforeLimits.ts';
 export type { LimitedCurve, LimitInput, LimitKind } from './limitInput.ts';
 export { type LimitStatements, limitsOf } from './limitsOf.ts';
+export { type MusicHeat, musicHeat } from './musicHeat.ts';
 export { type Programme, type ProgrammeHeat, programmeHeat } from './programmeHeat.ts';
 export { bandMeans, programmeMean, programmePowerW, programmeVoltageV, USUAL_CREST_DB } from './programmePower.ts';
 export {
@@ -12,6 +14,6 @@ export {
   programmeTotal,
   USUAL_PROGRAMME,
 } from './programmeSpectrum.ts';
-export { type SettledHeat, settleHeat } from './settleHeat.ts';
+export { type SettledHeat, type Settling, settleHeat } from './settleHeat.ts';
 export { type Spare, spareAtDrive } from './spareAtDrive.ts';
 export { type LimitChoices, statedLimits } from './statedLimits.ts';

@@ -3,6 +3,7 @@ export type LimitKind =
   | 'excursion'
   | 'radiator-excursion'
   | 'port-speed'
+  | 'mouth-speed'
   | 'coil-heat'
   | 'rated-power'
   | 'amplifier-voltage'
@@ -11,7 +12,7 @@ export type LimitKind =
 /** One quantity of one element over the sweep at the set drive, a sine of each frequency, with its ceiling. */
 export interface LimitedCurve {
   readonly kind: LimitKind;
-  /** Part of the network, port or passive radiator. */
+  /** Part of the network, port, passive radiator or line. */
   readonly id: string;
   /** Never negative, in the unit of `limit`: m one-way peak, m/s peak, W mean, V peak, A peak. */
   readonly values: Float64Array;

@@ -14,11 +14,20 @@ const POINTS_PER_BAND = 6;
 const SETTLED_K = 1e-4;
 const MOST_ROUNDS = 80;
 
+/** How the search for the settled state ends. */
+export interface Settling {
+  readonly mostRounds: number;
+  /** Rounds end when no coil moves by more, K. */
+  readonly settledK: number;
+  /** Where it starts, K by part; coils left out start cold. */
+  readonly fromK?: ReadonlyMap<string, number>;
+}
+
 export interface SettledHeat {
   readonly heats: readonly ProgrammeHeat[];
   /** The loudspeaker with its coils as hot as they are at the end. */
   readonly model: SpeakerModel;
-  /** false: the rounds ran out before all coils stood within 1e-4 K. */
+  /** false: the rounds ran out before all coils stood within `settledK`. */
   readonly converged: boolean;
   readonly rounds: number;
 }
@@ -27,13 +36,15 @@ export interface SettledHeat {
  * How hot music makes each coil that has a heat path, with the whole loudspeaker solved again as they warm.
  *
  * Settled state: powers from the hot circuit, a secant step for each coil towards the rise that they keep, until nothing moves.
- * After a stated time: `heatUp`, one solve for each of its steps. Problems: those of `simulate`.
+ * After a stated time: `heatUp`, one solve for each of its steps. `settling` says how far the settled state is followed, by default
+ * to 1e-4 K. Problems: those of `simulate`.
  * @example const settled = settleHeat(model, coils, programme); if (settled.ok) simulate(settled.value.model, grid);
  */
 export function settleHeat(
   model: SpeakerModel,
   coils: ReadonlyMap<string, CoilHeat>,
   programme: Programme,
+  { mostRounds, settledK, fromK }: Settling = { mostRounds: MOST_ROUNDS, settledK: SETTLED_K },
 ): Result<SettledHeat> {
   const { bands, crestDb, lastsS, startC } = programme;
   const edges = bands.map(({ centreHz }) => programmeBandEdgesHz(centreHz));
@@ -59,7 +70,7 @@ export function settleHeat(
     return powersOf(hot.value);
   };
   const coldPowers = powersOf(cold.value);
-  let rises = heated.map(() => 0);
+  let rises = heated.map(({ partId }) => fromK?.get(partId) ?? 0);
   let rounds = 0;
   let converged = Number.isFinite(lastsS);
   if (converged) {
@@ -70,10 +81,10 @@ export function settleHeat(
     );
   }
   let before: { readonly rises: readonly number[]; readonly goals: readonly number[] } | null = null;
-  while (!converged && rounds < MOST_ROUNDS) {
+  while (!converged && rounds < mostRounds) {
     rounds++;
     const goals = powersAt(rises).map((powerW, i) => powerW * heatResponseKPerW(heated[i]!.heat.path, lastsS));
-    converged = goals.every((goal, i) => Math.abs(goal - rises[i]!) < SETTLED_K);
+    converged = goals.every((goal, i) => Math.abs(goal - rises[i]!) < settledK);
     const next = converged ? goals : goals.map((goal, i) => secantStep(rises[i]!, goal, before, i));
     before = { rises, goals };
     rises = next;

@@ -1,4 +1,4 @@
-import type { Project } from '../../document/schema.ts';
+import type { Design } from '../../document/design.ts';
 import { driverOf } from '../keyFigures.ts';
 import { coilHeatOf } from './coilHeatOf.ts';
 import type { LimitStatements } from './limitsOf.ts';
@@ -16,10 +16,10 @@ export interface LimitChoices {
  * What a document says of its limits, with what the person chose beside it. Coils start at the temperature of the air.
  * @example greatestLevel(limitsOf(model, simulation, project.chain.driveV, statedLimits(project, choices)))
  */
-export function statedLimits(project: Project, choices: LimitChoices): LimitStatements {
-  const { network, enclosure, chain, air } = project;
+export function statedLimits(design: Design, choices: LimitChoices): LimitStatements {
+  const { network, enclosure, chain, air } = design;
   const drivers = network.parts.flatMap(({ id, kind }) => {
-    const driver = kind === 'speaker' ? driverOf(project, id) : undefined;
+    const driver = kind === 'speaker' ? driverOf(design, id) : undefined;
     if (driver === undefined) return [];
     const heat = coilHeatOf(driver);
     const { xmaxM = null, ratedPowerW = null } = driver.entered;

@@ -92,7 +92,7 @@ export function PanelFields() {
       </FieldRow>
       <LengthField
         name="width at the back"
-        label="Outside width at the back"
+        label="Width at the back"
         value={wood.backWidthM}
         absent={`as the front, ${text(widthM)}`}
         note="empty: as the front"

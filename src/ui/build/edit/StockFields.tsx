@@ -8,8 +8,8 @@ import { LengthField } from './LengthField.tsx';
 
 type Stock = Wood['stock'];
 const GRAIN = [
-  { value: 'along', words: 'along the length: not turned' },
-  { value: 'none', words: 'none: panels may be turned' },
+  { value: 'along', words: 'along the length' },
+  { value: 'none', words: 'none: may be turned' },
 ];
 const FIELDS = [
   ['lengthM', 'length', 'Board length', 0.1],

@@ -14,8 +14,12 @@ export interface BuildNames {
 const WALL_NAMES: Readonly<Record<string, string>> = { left: 'left side', right: 'right side' };
 const NAMED_VALUES = ['name', 'other', 'part', 'chamber'] as const;
 
-/** @example buildNames(project).panel('left') // 'left side' */
-export function buildNames(project: Project): BuildNames {
+/**
+ * `spaces`: ids of the cabinet's spaces where they are known; those that no chamber has are counted in their order.
+ * @example buildNames(project).panel('left') // 'left side'
+ */
+export function buildNames(project: Project, spaces: readonly string[] = []): BuildNames {
+  const unused = spaces.filter((id) => id.startsWith('unused'));
   const { chambers, ports, wood } = project.enclosure;
   const ways = waysInOrder(project);
   const chamberName = (id: string): string | null => {
@@ -26,7 +30,8 @@ export function buildNames(project: Project): BuildNames {
     const placed = chambers.filter(({ volume }) => volume.kind === 'geometry');
     const whole = placed.length === 1 ? chamberName(placed[0]!.id) : null;
     if (id === 'inside') return whole ?? 'inside';
-    return chamberName(id) ?? id.replace(/^unused (\d+)$/, 'unused space $1');
+    if (unused.includes(id)) return unused.length === 1 ? 'unused space' : `unused space ${unused.indexOf(id) + 1}`;
+    return chamberName(id) ?? id;
   };
   const brace = (id: string): string | null => {
     const index = wood.braces.findIndex((one) => one.id === id);

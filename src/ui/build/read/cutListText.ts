@@ -1,11 +1,13 @@
 import { grainWords } from './grainWords.ts';
-import { cornerWords, noteWords } from './noteWords.ts';
+import { bevelWords, cornerWords, noteWords } from './noteWords.ts';
 import type { Build, MarkedLine } from './readBuild.ts';
 
 /** What is done to the pieces of a line, in words. */
 export function lineNotes(line: MarkedLine, { panels }: Build): readonly string[] {
-  const corners = cornerWords(panels.find(({ id }) => id === line.panels[0])!);
-  return [...line.notes.map((note) => noteWords(note, line.grain)), ...(corners === null ? [] : [corners])];
+  const panel = panels.find(({ id }) => id === line.panels[0])!;
+  const alike = line.notes.filter(({ kind }) => kind !== 'bevel').map((note) => noteWords(note, line.grain));
+  const corners = cornerWords(panel);
+  return [...alike, ...bevelWords(panel), ...(corners === null ? [] : [corners])];
 }
 
 const quoted = (text: string): string => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

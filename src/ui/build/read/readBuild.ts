@@ -57,10 +57,11 @@ function read(project: Project): Result<Build> {
   if (!cabinet.ok) return cabinet;
   const panels = panelsOf(cabinet.value.cabinet);
   if (!panels.ok) return panels;
+  const spaces = cabinet.value.cabinet.dividers.flatMap(({ below, above }) => [below, above]);
   const air = airProperties(project.air);
   return succeed({
     project,
-    names: buildNames(project),
+    names: buildNames(project, spaces),
     read: cabinet.value,
     panels: panels.value,
     lines: cutList(panels.value).map((line, i) => ({ ...line, mark: markOf(i), partId: line.panels.join(' + ') })),

@@ -1,6 +1,6 @@
 import type { SheetCut, SheetPlan } from '../../../core/build/sheets/index.ts';
-import { formatNumber } from '../../../core/units/formatNumber.ts';
 import { Length } from '../Length.tsx';
+import { Scrolling } from '../Scrolling.tsx';
 import { pieceNames } from './pieceNames.ts';
 
 const KINDS: Readonly<Record<SheetCut['kind'], string>> = {
@@ -8,7 +8,6 @@ const KINDS: Readonly<Record<SheetCut['kind'], string>> = {
   rip: 'rip, along the board',
   cross: 'crosscut',
 };
-const millimetres = (m: number): string => formatNumber(m * 1000, 4);
 
 /** The cuts of one board in the order in which they are made. */
 export function CutsTable({
@@ -26,10 +25,10 @@ export function CutsTable({
   return (
     <details className="sheet-cuts">
       <summary>
-        Cuts in order: {plan.cuts.length}, in {plan.stages} {plan.stages === 1 ? 'stage' : 'stages'} (prints when
-        unfolded)
+        Cuts in order: {plan.cuts.length}, in {plan.stages} {plan.stages === 1 ? 'stage' : 'stages'}{' '}
+        <span className="build-screen build-soft">(printed when unfolded)</span>
       </summary>
-      <div className="build-scroll">
+      <Scrolling label={`Cuts of ${title}`}>
         <table className="build-table">
           <caption className="unseen">Cuts of {title}</caption>
           <thead>
@@ -49,7 +48,7 @@ export function CutsTable({
                 <td>{KINDS[cut.kind]}</td>
                 <th scope="row">{names.get(cut.piece) ?? `piece ${cut.piece}`}</th>
                 <td>
-                  {millimetres(cut.from.lengthM)} × {millimetres(cut.from.widthM)}
+                  <Length of={[cut.from.lengthM, ' × ', cut.from.widthM]} />
                 </td>
                 <td>
                   <Length of={cut.fenceM} />
@@ -66,7 +65,7 @@ export function CutsTable({
             ))}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </details>
   );
 }

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { SheetPlan, SheetRectangle } from '../../../core/build/sheets/index.ts';
-import { formatNumber } from '../../../core/units/formatNumber.ts';
+import type { UnitSystem } from '../../../core/units/quantityKind.ts';
+import { sizeText, sizeWords } from '../read/sizeWords.ts';
 import { partLabel } from './partLabel.ts';
 import { useBoxWidth } from './useBoxWidth.ts';
 
@@ -14,19 +15,19 @@ const TYPE_PX = 12;
 const FULL_PX = 640;
 
 const mm = (m: number): number => m * 1000;
-const shown = (m: number): string => formatNumber(m * 1000, 4);
-const sizeText = (lengthM: number, widthM: number): string => `${shown(lengthM)} × ${shown(widthM)}`;
 
 /** One board to scale, in millimetres: parts with mark, name and size, off-cuts hatched, the grain's direction below. */
 export function SheetDrawing({
   plan,
   nameOf,
   grained,
+  system,
   label,
 }: {
   readonly plan: SheetPlan;
   readonly nameOf: (partId: string) => PartName;
   readonly grained: boolean;
+  readonly system: UnitSystem;
   readonly label: string;
 }) {
   const [box, widthPx] = useBoxWidth<HTMLDivElement>();
@@ -75,7 +76,8 @@ export function SheetDrawing({
         {plan.parts.map((part) => {
           const { mark, name } = nameOf(part.partId);
           const at = rectangle(part);
-          const own = part.rotated ? sizeText(part.widthM, part.lengthM) : sizeText(part.lengthM, part.widthM);
+          const sides = part.rotated ? [part.widthM, part.lengthM] : [part.lengthM, part.widthM];
+          const own = sizeWords(sides, system);
           const written = partLabel(mark, name, own, at.width, at.height, type);
           return (
             <g key={`${part.xM} ${part.yM}`}>
@@ -86,7 +88,7 @@ export function SheetDrawing({
         })}
         {plan.offCuts.map((offCut) => {
           const at = rectangle(offCut);
-          const text = sizeText(offCut.lengthM, offCut.widthM);
+          const text = sizeWords([offCut.lengthM, offCut.widthM], system);
           const written = partLabel('', 'off-cut', text, at.width, at.height, type);
           if (written.lines.join('').trim() === '') return null;
           return (
@@ -105,8 +107,8 @@ export function SheetDrawing({
             d={`M0,${-0.4 * type}h${length}M0,${-0.8 * type}v${0.8 * type}M${length},${-0.8 * type}v${0.8 * type}`}
           />
           <path d={`M${-0.4 * type},0v${width}M${-0.8 * type},0h${0.8 * type}M${-0.8 * type},${width}h${0.8 * type}`} />
-          <Text lines={[`${shown(plan.lengthM)} mm`]} upright={false} type={type} x={length / 2} y={-type} />
-          <Text lines={[`${shown(plan.widthM)} mm`]} upright={true} type={type} x={-type} y={width / 2} />
+          <Text lines={[sizeText([plan.lengthM], system)]} upright={false} type={type} x={length / 2} y={-type} />
+          <Text lines={[sizeText([plan.widthM], system)]} upright={true} type={type} x={-type} y={width / 2} />
         </g>
         <g className="sheet-grain">
           {grained ? (

@@ -1,7 +1,9 @@
 import type { SheetLayout } from '../../../core/build/sheets/index.ts';
 import { formatNumber } from '../../../core/units/formatNumber.ts';
+import { useWorkbench } from '../../useWorkbench.ts';
 import { ProblemList } from '../ProblemList.tsx';
 import type { Build } from '../read/readBuild.ts';
+import { sizeText } from '../read/sizeWords.ts';
 import { CutsTable } from './CutsTable.tsx';
 import { boardGroups, cuttingJobOf } from './cuttingJobOf.ts';
 import { SheetDrawing } from './SheetDrawing.tsx';
@@ -15,13 +17,14 @@ export function SheetsSection({ build, cabinets }: { readonly build: Build; read
   const found = useSheetLayouts(cuttingJobOf(build, cabinets), build);
   const made = found.about ?? build;
   const { stock } = build.project.enclosure.wood;
-  const size = `${formatNumber(stock.lengthM * 1000, 4)} × ${formatNumber(stock.widthM * 1000, 4)} mm`;
+  const system = useWorkbench((s) => s.settings.units);
+  const size = sizeText([stock.lengthM, stock.widthM], system);
   return (
     <section className="build-section" aria-labelledby="build-sheets">
       <h2 id="build-sheets">On the boards</h2>
       <p className="build-about">
-        Boards of {size}, saw cut {formatNumber(stock.kerfM * 1000, 3)} mm, {formatNumber(stock.trimM * 1000, 3)} mm
-        trimmed off each edge. Every cut goes straight through the piece that it is made in. Hatched: off-cuts.
+        Boards of {size}, saw cut {sizeText([stock.kerfM], system)}, {sizeText([stock.trimM], system)} trimmed off each
+        edge. Every cut goes straight through the piece that it is made in. Hatched: off-cuts.
       </p>
       <Progress found={found} />
       <div className="sheet-groups" data-stale={found.stale ? '' : undefined} aria-busy={found.stale}>
@@ -104,6 +107,7 @@ function Boards({
   readonly thick: string;
   readonly found: SheetLayouts<Build>;
 }) {
+  const system = useWorkbench((s) => s.settings.units);
   const { grained, kerfM } = build.project.enclosure.wood.stock;
   const nameOf = (partId: string) => partName(build, partId);
   return (
@@ -123,7 +127,13 @@ function Boards({
             <figcaption>
               <b>{title[0]!.toUpperCase() + title.slice(1)}</b>: {marks.join(', ')}
             </figcaption>
-            <SheetDrawing plan={plan} nameOf={nameOf} grained={grained} label={`${title}: ${marks.join(', ')}`} />
+            <SheetDrawing
+              plan={plan}
+              nameOf={nameOf}
+              grained={grained}
+              system={system}
+              label={`${title}: ${marks.join(', ')}`}
+            />
             <CutsTable plan={plan} kerfM={kerfM} markOf={(partId) => nameOf(partId).mark} title={title} />
           </figure>
         );

@@ -2,20 +2,24 @@ import { Length } from '../Length.tsx';
 import { lineNotes } from '../read/cutListText.ts';
 import { grainWords } from '../read/grainWords.ts';
 import type { Build } from '../read/readBuild.ts';
+import { Scrolling } from '../Scrolling.tsx';
 
 /** Every board at its finished size, equal ones in one line. */
 export function CutListTable({ build, cabinets }: { readonly build: Build; readonly cabinets: number }) {
   const { lines, names, project } = build;
+  const tapered = lines.some(({ shape }) => shape === 'trapezoid')
+    ? ' A tapered panel stands by the smallest rectangle that it is cut from.'
+    : '';
   const pieces = lines.reduce((sum, { count }) => sum + count * cabinets, 0);
   return (
     <section className="build-section" aria-labelledby="build-cut-list">
       <h2 id="build-cut-list">Cut list</h2>
       <p className="build-about">
         {pieces} pieces for {cabinets === 1 ? 'one cabinet' : `${cabinets} cabinets`}. Finished sizes, joints included;
-        length runs along the grain. Inches are to the nearest 1/32; in brackets what that adds to or takes from the
-        true size in mm, where it is more than 0.2 mm.
+        length runs along the grain.{tapered} Inches are to the nearest 1/32; in brackets what that adds to or takes
+        from the true size in mm, where it is more than 0.2 mm.
       </p>
-      <div className="build-scroll">
+      <Scrolling label="Cut list">
         <table className="build-table">
           <caption className="unseen">Cut list</caption>
           <thead>
@@ -51,7 +55,7 @@ export function CutListTable({ build, cabinets }: { readonly build: Build; reado
             ))}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </section>
   );
 }

@@ -1,10 +1,11 @@
 import type { Panel, PanelCutOut } from '../../../core/build/panels/index.ts';
 import { Length } from '../Length.tsx';
 import type { Build } from '../read/readBuild.ts';
+import { Scrolling } from '../Scrolling.tsx';
 
 /** Where every hole is bored or sawn, from the edges of its own panel. */
 export function HolesTable({ build }: { readonly build: Build }) {
-  const { panels, names, guessed } = build;
+  const { panels, guessed } = build;
   const holes = panels.flatMap((panel) => panel.cutOuts.map((hole) => ({ panel, hole })));
   if (holes.length === 0) return null;
   const isGuess = (hole: PanelCutOut): boolean => hole.kind === 'driver' && guessed.has(driverOf(hole.id, build));
@@ -21,7 +22,7 @@ export function HolesTable({ build }: { readonly build: Build }) {
           source). Measure the driver that you have in hand before you cut.
         </p>
       ) : null}
-      <div className="build-scroll">
+      <Scrolling label="Holes">
         <table className="build-table">
           <caption className="unseen">Holes</caption>
           <thead>
@@ -41,14 +42,10 @@ export function HolesTable({ build }: { readonly build: Build }) {
             ))}
           </tbody>
         </table>
-      </div>
-      <p className="build-about">Panels are named as in the cut list: {panelsWithHoles(holes, names.panel)}.</p>
+      </Scrolling>
     </section>
   );
 }
-
-const panelsWithHoles = (holes: readonly { readonly panel: Panel }[], name: (id: string) => string): string =>
-  [...new Set(holes.map(({ panel }) => name(panel.id)))].join(', ');
 
 /** Id of the driver that a speaker part is. */
 function driverOf(partId: string, { project }: Build): string {
@@ -80,11 +77,9 @@ function Hole({
       </td>
       <td>
         {'acrossM' in hole ? (
-          <>
-            <Length of={hole.acrossM} /> across × <Length of={hole.upM} /> up
-          </>
+          <Length of={[hole.acrossM, ' across × ', hole.upM, ' up']} />
         ) : (
-          <Length of={hole.throughDiameterM} before="Ø " />
+          <Length of={['Ø ', hole.throughDiameterM]} />
         )}
         {guess ? <em className="build-guess"> guess</em> : null}
       </td>
@@ -94,9 +89,7 @@ function Hole({
         ) : hole.recess === null ? (
           'none'
         ) : (
-          <>
-            <Length of={hole.recess.diameterM} before="Ø " /> × <Length of={hole.recess.depthM} /> deep
-          </>
+          <Length of={['Ø ', hole.recess.diameterM, ' × ', hole.recess.depthM, ' deep']} />
         )}
       </td>
       <td>
@@ -105,9 +98,7 @@ function Hole({
         ) : hole.screws === null || hole.screws.count === 0 ? (
           'not stated'
         ) : (
-          <>
-            {hole.screws.count} on <Length of={hole.screws.circleDiameterM} before="Ø " />
-          </>
+          <Length of={[`${hole.screws.count} on Ø `, hole.screws.circleDiameterM]} />
         )}
       </td>
     </tr>

@@ -3,6 +3,7 @@ import { useWorkbench } from '../../useWorkbench.ts';
 import { Length } from '../Length.tsx';
 import { litres } from '../litres.ts';
 import type { Build } from '../read/readBuild.ts';
+import { Scrolling } from '../Scrolling.tsx';
 
 const RATIO_NAMES: Readonly<Record<(typeof PROPORTIONS)[number]['id'], string>> = {
   golden: 'golden ratio: width 1, height 1.62, depth 0.62',
@@ -21,7 +22,7 @@ export function Proportions({ build }: { readonly build: Build }) {
         Ratios that keep two sizes from being multiples of each other: common practice, no source. Inside sizes of the
         whole cabinet, boards between chambers not counted.
       </p>
-      <div className="build-scroll">
+      <Scrolling label="Other proportions">
         <table className="build-table">
           <caption className="unseen">Other proportions</caption>
           <thead>
@@ -52,7 +53,7 @@ export function Proportions({ build }: { readonly build: Build }) {
             })}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </details>
   );
 }

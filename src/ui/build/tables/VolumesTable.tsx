@@ -4,6 +4,7 @@ import { litres } from '../litres.ts';
 import { ProblemList } from '../ProblemList.tsx';
 import { balanceOf } from '../read/balanceOf.ts';
 import type { Build } from '../read/readBuild.ts';
+import { Scrolling } from '../Scrolling.tsx';
 
 /** Beyond this the wood and the prediction do not speak of the same box. */
 const SAME_SHARE = 0.001;
@@ -39,7 +40,7 @@ function Volumes({ build, volumes }: { readonly build: Build; readonly volumes: 
   });
   return (
     <>
-      <div className="build-scroll">
+      <Scrolling label="Volumes of the chambers">
         <table className="build-table build-table-figures">
           <caption className="unseen">Volumes of the chambers</caption>
           <thead>
@@ -69,7 +70,7 @@ function Volumes({ build, volumes }: { readonly build: Build; readonly volumes: 
             ))}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
       <p className="build-about">
         Wood {litres(balance.woodM3, system)} + air {litres(balance.airM3, system)} + what stands in it{' '}
         {litres(balance.contentsM3, system)} make {litres(balance.woodM3 + balance.airM3 + balance.contentsM3, system)}.

@@ -3,6 +3,7 @@ import { formatNumber } from '../../../core/units/formatNumber.ts';
 import { Length } from '../Length.tsx';
 import { ProblemList } from '../ProblemList.tsx';
 import type { Build } from '../read/readBuild.ts';
+import { Scrolling } from '../Scrolling.tsx';
 
 const BETWEEN: Readonly<Record<Axis, string>> = { x: 'side to side', y: 'bottom to top', z: 'front to back' };
 const capital = (text: string): string => text[0]!.toUpperCase() + text.slice(1);
@@ -19,7 +20,7 @@ export function WavesTable({ build }: { readonly build: Build }) {
         At these frequencies the air of an empty chamber resonates between two facing walls; filling and braces shift
         and damp them.
       </p>
-      <div className="build-scroll">
+      <Scrolling label="Standing waves">
         <table className="build-table">
           <caption className="unseen">Standing waves</caption>
           <thead>
@@ -48,7 +49,7 @@ export function WavesTable({ build }: { readonly build: Build }) {
             )}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
       {chambers.flatMap(({ chamberId, waves: own, warnings }) =>
         warnings.map(({ axes, ratio, whole }) => {
           const length = (axis: Axis): number => own.find((wave) => wave.axis === axis)!.distanceM;

@@ -6,6 +6,7 @@ import { FieldRow } from '../../fields/FieldRow.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { TextField } from '../../fields/TextField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
+import { AmplifierValues } from './AmplifierValues.tsx';
 import { PartValue } from './PartValue.tsx';
 
 /** Name, values and note of a part: what the drawing shows and what it does not. */
@@ -114,33 +115,4 @@ function KindValues({ part, set }: { readonly part: Part; readonly set: (changes
     default:
       return null;
   }
-}
-
-function AmplifierValues({ id }: { readonly id: string }) {
-  const amplifier = useWorkbench((s) => s.project.chain.amplifiers.find((candidate) => candidate.id === id));
-  if (!amplifier) return null;
-  const field = (
-    name: string,
-    key: 'outputResistanceOhm' | 'cableOhm' | 'ratedMinimumLoadOhm',
-    step: number,
-    least: number,
-  ) => (
-    <FieldRow name={name}>
-      <QuantityField
-        label={`${name} of ${id}`}
-        kind="resistance"
-        stepping={{ by: 'linear', step }}
-        least={least}
-        value={amplifier[key]}
-        command={(ohm) => ({ type: 'set-amplifier', id, changes: { [key]: ohm } })}
-      />
-    </FieldRow>
-  );
-  return (
-    <>
-      {field('output resistance', 'outputResistanceOhm', 0.01, 0)}
-      {field('cable, both ways', 'cableOhm', 0.01, 0)}
-      {field('rated minimum load', 'ratedMinimumLoadOhm', 1, 0.5)}
-    </>
-  );
 }

@@ -29,7 +29,7 @@ export function DriverCard({
   const system = useWorkbench((s) => s.settings.units);
   const { driver, speakerId } = way;
   const limits = useAlike((s) =>
-    s.evaluation ? limitBars(speakerId, s.evaluation.keyFigures, s.project.enclosure, s.settings.units) : NO_LIMITS,
+    s.evaluation ? limitBars(speakerId, s.evaluation.keyFigures, s.project, s.settings.units) : NO_LIMITS,
   );
   if (!driver) {
     return (

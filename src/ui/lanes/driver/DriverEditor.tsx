@@ -10,6 +10,7 @@ import type { Way } from '../../waysInOrder.ts';
 import { figureText } from '../figureText.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
 import { wayColour } from '../wayColour.ts';
+import { CoilHeatFields } from './CoilHeatFields.tsx';
 import { DRIVER_FIELDS } from './driverFields.ts';
 import { MeasuredUse } from './MeasuredUse.tsx';
 import { readDriver } from './readDriver.ts';
@@ -123,6 +124,7 @@ export function DriverEditor({
             command={(displacementM3) => set({ displacementM3 })}
           />
         </FieldRow>
+        <CoilHeatFields driver={driver} set={set} />
       </div>
       <div className="driver-editor-foot">
         <MeasuredUse driver={driver} />

@@ -11,6 +11,8 @@ import { figureText } from '../figureText.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
 import { chamberWords } from './chamberWords.ts';
 import { LossFields } from './LossFields.tsx';
+import { Alignments } from './panels/Alignments.tsx';
+import { ChamberFilling } from './panels/ChamberFilling.tsx';
 import { SealedWish } from './SealedWish.tsx';
 import { sideChambers } from './sideChambers.ts';
 import { VentedStart } from './VentedStart.tsx';
@@ -85,19 +87,7 @@ export function ChamberPanel({ chamber }: { readonly chamber: Chamber }) {
           </FieldRow>
         </div>
         <div>
-          <FieldRow
-            name="filling makes it act larger by"
-            about="A factor on the net volume: fibre keeps the air at an even temperature, so that it gives way more easily"
-          >
-            <QuantityField
-              label={`Gain of the filling in ${chamber.name}`}
-              kind="plain"
-              value={chamber.fillGain}
-              least={0.5}
-              note="1 empty, about 1.35 at most (theory, from memory)"
-              command={(fillGain) => set({ fillGain })}
-            />
-          </FieldRow>
+          <ChamberFilling chamber={chamber} />
           <LossFields
             name="leak QL"
             about="Quality factor of the air that leaks out at joints and seals: the smaller, the more it loses"
@@ -118,12 +108,13 @@ export function ChamberPanel({ chamber }: { readonly chamber: Chamber }) {
         <p className="enclosure-panel-result">
           <b>{figureText(figure.netM3, 'volume', system)} net</b> of {figureText(figure.grossM3, 'volume', system)}{' '}
           gross
-          {chamber.fillGain === 1 ? '' : `, acts as ${figureText(figure.apparentM3, 'volume', system)}`};{' '}
+          {figure.apparentM3 === figure.netM3 ? '' : `, acts as ${figureText(figure.apparentM3, 'volume', system)}`};{' '}
           {chamberWords(figure, system)}
         </p>
       ) : null}
       <SealedWish chamber={chamber} />
       <VentedStart chamber={chamber} />
+      <Alignments chamber={chamber} />
       <RefusingButton command={() => ({ type: 'remove-chamber', id: chamber.id })}>remove this chamber</RefusingButton>
     </div>
   );

@@ -1,33 +1,43 @@
 import { useRef } from 'react';
-import { newChamber } from '../../../core/document/start/newChamber.ts';
-import { newPort } from '../../../core/document/start/newPort.ts';
 import type { Selection } from '../../../state/workbench.ts';
 import { FieldRow } from '../../fields/FieldRow.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
 import { useWorkbenchStore } from '../../useWorkbenchStore.ts';
-import { RefusingButton } from '../RefusingButton.tsx';
 import { useShown } from '../useShown.ts';
 import { wayColour } from '../wayColour.ts';
 import { ChamberPanel } from './ChamberPanel.tsx';
 import { MountPanel } from './MountPanel.tsx';
 import { PortPanel } from './PortPanel.tsx';
+import { AddParts } from './panels/AddParts.tsx';
+import { LinePanel } from './panels/LinePanel.tsx';
+import { RadiatorPanel } from './panels/RadiatorPanel.tsx';
 import './enclosure-panels.css';
+import './panels/panels.css';
 import { useWays } from '../useWays.ts';
+
+/** Ids of new ports say "port" already. */
+const portWords = (id: string): string => (/^port\b/i.test(id) ? id.replace('-', ' ') : `port ${id}`);
 
 /** What of the cabinet can be picked, as a row of buttons, and all about the one that is. */
 export function EnclosurePanels() {
   const store = useWorkbenchStore();
   const panels = useRef<HTMLElement>(null);
-  const { chambers, ports, mounts, panelM } = useWorkbench((s) => s.project.enclosure);
+  const { chambers, ports, passiveRadiators, lines, mounts, panelM } = useWorkbench((s) => s.project.enclosure);
   const ways = useWays();
   const selection = useWorkbench((s) => s.selection);
   const is = (kind: NonNullable<Selection>['kind'], id: string) => selection?.kind === kind && selection.id === id;
   const chamber = chambers.find(({ id }) => is('chamber', id));
   const port = ports.find(({ id }) => is('port', id));
+  const radiator = passiveRadiators.find(({ id }) => is('radiator', id));
+  const line = lines.find(({ id }) => is('duct', id));
   const way = ways.find(({ speakerId }) => is('speaker', speakerId));
   const mount = mounts.find(({ partId }) => partId === way?.speakerId);
-  useShown(panels, chamber !== undefined || port !== undefined, '.lanes-enclosure, .lanes-stack');
+  useShown(
+    panels,
+    [chamber, port, radiator, line].some((picked) => picked !== undefined),
+    '.lanes-enclosure, .lanes-stack',
+  );
   const chip = (kind: NonNullable<Selection>['kind'], id: string, words: string, index: number | null) => (
     <button
       key={`${kind} ${id}`}
@@ -44,16 +54,21 @@ export function EnclosurePanels() {
     const inside = mounts.filter((entry) => entry.chamberId === chamberId).map((entry) => entry.partId);
     return ways.find((entry) => inside.includes(entry.speakerId))?.index ?? null;
   };
-  const chamberForPort = chamber ?? chambers.find(({ id }) => mounts.some((entry) => entry.chamberId === id));
   return (
     <section ref={panels} className="enclosure-panels" aria-label="Parts of the enclosure">
       <div className="enclosure-chips">
         {ways.map((entry) => chip('speaker', entry.speakerId, entry.name, entry.index))}
         {chambers.map((entry) => chip('chamber', entry.id, entry.name, indexOf(entry.id)))}
-        {ports.map((entry) => chip('port', entry.id, `port ${entry.id}`, indexOf(entry.chamberId)))}
+        {ports.map((entry) => chip('port', entry.id, portWords(entry.id), indexOf(entry.chamberId)))}
+        {passiveRadiators.map((entry) =>
+          chip('radiator', entry.id, entry.name || 'passive radiator', indexOf(entry.chamberId)),
+        )}
+        {lines.map((entry) => chip('duct', entry.id, entry.name || 'line', indexOf(entry.chamberId)))}
       </div>
       {chamber ? <ChamberPanel chamber={chamber} /> : null}
       {port ? <PortPanel port={port} /> : null}
+      {radiator ? <RadiatorPanel radiator={radiator} /> : null}
+      {line ? <LinePanel line={line} /> : null}
       {way && mount ? <MountPanel way={way} mount={mount} /> : null}
       <div className="enclosure-more">
         <FieldRow name="panels">
@@ -66,18 +81,7 @@ export function EnclosurePanels() {
             command={(next) => ({ type: 'set-enclosure', changes: { panelM: next } })}
           />
         </FieldRow>
-        <RefusingButton command={() => ({ type: 'add-chamber', chamber: newChamber(store.getState().project) })}>
-          add a chamber
-        </RefusingButton>
-        {chamberForPort ? (
-          <RefusingButton
-            command={() => ({ type: 'add-port', port: newPort(store.getState().project, chamberForPort.id) })}
-          >
-            add a port to {chamberForPort.name}
-          </RefusingButton>
-        ) : (
-          <span className="lane-soft">A port needs a chamber first.</span>
-        )}
+        <AddParts preferred={chamber?.id ?? null} />
       </div>
     </section>
   );

@@ -1,16 +1,16 @@
 import type { Command } from '../../../core/document/command.ts';
 import type { Mount } from '../../../core/document/schema.ts';
-import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { FieldRow } from '../../fields/FieldRow.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
 import { useWorkbench } from '../../useWorkbench.ts';
 import type { Way } from '../../waysInOrder.ts';
 import { driverSize } from './driverSize.ts';
 import { keepOnBaffle } from './keepOnBaffle.ts';
+import { MountAir } from './panels/MountAir.tsx';
+import { StartingPoints } from './panels/StartingPoints.tsx';
+import { Suitabilities } from './panels/Suitabilities.tsx';
 
-const NO_CHAMBER = '(none)';
-
-/** Where one driver sits: its place on the front, its acoustic centre, the chamber behind it. */
+/** Where one driver sits: its place on the front, its acoustic centre, the air behind and in front of it, and other boxes to begin with. */
 export function MountPanel({ way, mount }: { readonly way: Way; readonly mount: Mount }) {
   const enclosure = useWorkbench((s) => s.project.enclosure);
   const set = (changes: Partial<Omit<Mount, 'partId'>>): Command => ({
@@ -57,18 +57,11 @@ export function MountPanel({ way, mount }: { readonly way: Way; readonly mount: 
               command={(acousticCentreZM) => set({ acousticCentreZM })}
             />
           </FieldRow>
-          <ChoiceField
-            name="air behind"
-            label={`Chamber of ${way.name}`}
-            value={mount.chamberId ?? NO_CHAMBER}
-            choices={[
-              ...enclosure.chambers.map((chamber) => ({ value: chamber.id, words: chamber.name })),
-              { value: NO_CHAMBER, words: 'none: closed at its back' },
-            ]}
-            command={(id) => set({ chamberId: id === NO_CHAMBER ? null : id })}
-          />
+          <MountAir way={way} mount={mount} />
         </div>
       </div>
+      <StartingPoints way={way} />
+      <Suitabilities speakerId={way.speakerId} name={way.name} />
     </div>
   );
 }

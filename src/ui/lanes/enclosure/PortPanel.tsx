@@ -7,6 +7,8 @@ import { useWorkbench } from '../../useWorkbench.ts';
 import { RefusingButton } from '../RefusingButton.tsx';
 import { keepOnBaffle } from './keepOnBaffle.ts';
 import { LossFields } from './LossFields.tsx';
+import { PortEnds } from './panels/PortEnds.tsx';
+import { PortFacts } from './panels/PortFacts.tsx';
 import { portFootprint } from './portFaces.ts';
 import { TuningWish } from './TuningWish.tsx';
 
@@ -75,8 +77,26 @@ export function PortPanel({ port }: { readonly port: Port }) {
             />
           </FieldRow>
           {length('wall', port.wallM, (wallM) => ({ wallM }), 0)}
+          <ChoiceField
+            name="opens to"
+            label={`Face of port ${port.id}`}
+            value={port.face}
+            choices={FACES}
+            command={(face) => set({ face: face as Port['face'] })}
+          />
+          {length('across', port.xM, (xM) => place({ xM, yM: port.yM }))}
+          {length('up', port.yM, (yM) => place({ xM: port.xM, yM }))}
         </div>
         <div>
+          <ChoiceField
+            name="chamber"
+            label={`Chamber of port ${port.id}`}
+            value={port.chamberId}
+            choices={enclosure.chambers.map((chamber) => ({ value: chamber.id, words: chamber.name }))}
+            command={(chamberId) =>
+              set({ chamberId, toChamberId: port.toChamberId === chamberId ? null : port.toChamberId })
+            }
+          />
           <ChoiceField
             name="inner end"
             label={`Inner end of port ${port.id}`}
@@ -98,25 +118,11 @@ export function PortPanel({ port }: { readonly port: Port }) {
             loss={port.loss}
             command={(loss) => set({ loss })}
           />
-          <ChoiceField
-            name="opens to"
-            label={`Face of port ${port.id}`}
-            value={port.face}
-            choices={FACES}
-            command={(face) => set({ face: face as Port['face'] })}
-          />
-          <ChoiceField
-            name="chamber"
-            label={`Chamber of port ${port.id}`}
-            value={port.chamberId}
-            choices={enclosure.chambers.map((chamber) => ({ value: chamber.id, words: chamber.name }))}
-            command={(chamberId) => set({ chamberId })}
-          />
-          {length('across', port.xM, (xM) => place({ xM, yM: port.yM }))}
-          {length('up', port.yM, (yM) => place({ xM: port.xM, yM }))}
+          <PortEnds port={port} set={set} />
         </div>
       </div>
       <TuningWish port={port} />
+      <PortFacts port={port} />
       <RefusingButton command={() => ({ type: 'remove-port', id: port.id })}>remove this port</RefusingButton>
     </div>
   );

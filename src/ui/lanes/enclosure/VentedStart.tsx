@@ -58,6 +58,6 @@ function movedWords({ sized }: Start, length: (m: number) => string): string {
 }
 
 function portWords({ port, diameterFrom }: Start, length: (m: number) => string): string {
-  if (diameterFrom === null) return `port ${port.id}`;
+  if (diameterFrom === null) return /^port\b/i.test(port.id) ? port.id : `port ${port.id}`;
   return `a round port on the back${port.shape.kind === 'round' ? `, ${length(port.shape.diameterM)} across` : ''}`;
 }

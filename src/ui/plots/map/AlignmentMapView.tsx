@@ -6,40 +6,49 @@ import './AlignmentMapView.css';
 import { aroundDot, type MapBox, MapDot } from './MapDot.tsx';
 import { MapLines } from './MapLines.tsx';
 import { MapMarks, MarkButtons } from './MapMarks.tsx';
-import { MAP_QUANTITIES } from './mapQuantities.ts';
+import { MAP_QUANTITIES, volumeText } from './mapQuantities.ts';
 import { mapReadout, readoutText } from './mapReadout.ts';
 import { mapScales } from './mapScales.ts';
 import { PublishedTable } from './PublishedTable.tsx';
 import { markBoxes, placeMarks } from './placeMarks.ts';
+import { SealedMark } from './SealedMark.tsx';
 
 /** Below this width nothing can be read off a map. */
 const LEAST_PX = 120;
+/** A press that moves further is no click. */
+const CLICK_PX = 4;
 
 /**
  * Volume against tuning for one driver: contours of one quantity at a time, the published boxes, the present one to be moved.
  *
  * `onMove` comes with every step of a drag, `onCommit` once at its end and after each key; both stay within the map. A published vented
- * box is taken with both at once; `onPickSealed`, where given, takes a sealed one. `present` null: no box yet. Volumes are apparent.
+ * box, and a place that is clicked, is taken with both at once; `onPickSealed`, where given, takes a sealed one; `onCancel`, where given, puts back
+ * what a drag began from. `present` null: none with a port; `sealedM3` is then the sealed one, where there is one. Volumes are apparent.
  */
 export function AlignmentMapView({
   map,
   points,
   present,
+  sealedM3 = null,
   units,
   onMove,
   onCommit,
+  onCancel,
   onPickSealed,
 }: {
   map: AlignmentMap;
   points: PublishedPoints;
   present: MapBox | null;
+  sealedM3?: number | null;
   units: UnitSystem;
   onMove(volumeM3: number, tuningHz: number): void;
   onCommit(volumeM3: number, tuningHz: number): void;
+  onCancel?: () => void;
   onPickSealed?: (volumeM3: number) => void;
 }) {
   const [body, size] = useBoxSize<HTMLDivElement>();
   const drawing = useRef<SVGSVGElement>(null);
+  const pressed = useRef<{ readonly x: number; readonly y: number } | null>(null);
   const [chosen, setChosen] = useState(MAP_QUANTITIES[0]!);
   const [pointed, setPointed] = useState<MapBox | null>(null);
   const scales = useMemo(
@@ -59,12 +68,16 @@ export function AlignmentMapView({
     const box = drawing.current?.getBoundingClientRect();
     return { x: event.clientX - (box?.left ?? 0), y: event.clientY - (box?.top ?? 0) };
   };
-  const point = (event: PointerEvent) => {
-    if (scales === null) return;
+  const boxAt = (event: PointerEvent): MapBox | null => {
+    if (scales === null) return null;
     const { x, y } = toLocal(event);
     const { area } = scales;
     const isInside = x >= area.left && x <= area.right && y >= area.top && y <= area.bottom;
-    setPointed(isInside ? { volumeM3: scales.volume.toHz(x), tuningHz: scales.tuning.toHz(y) } : null);
+    return isInside ? { volumeM3: scales.volume.toHz(x), tuningHz: scales.tuning.toHz(y) } : null;
+  };
+  const take = ({ volumeM3, tuningHz }: MapBox) => {
+    onMove(volumeM3, tuningHz);
+    onCommit(volumeM3, tuningHz);
   };
   const canPick = ({ tuningHz }: PublishedPoint): boolean => tuningHz !== null || onPickSealed !== undefined;
   const pick = ({ volumeM3, tuningHz }: PublishedPoint) => {
@@ -72,8 +85,7 @@ export function AlignmentMapView({
       onPickSealed?.(volumeM3);
       return;
     }
-    onMove(volumeM3, tuningHz);
-    onCommit(volumeM3, tuningHz);
+    take({ volumeM3, tuningHz });
   };
 
   return (
@@ -100,7 +112,17 @@ export function AlignmentMapView({
             height={size.heightPx}
             role="img"
             aria-label="Map of vented boxes: volume across, tuning upwards"
-            onPointerMove={point}
+            onPointerMove={(event) => setPointed(boxAt(event))}
+            onPointerDown={(event) => {
+              pressed.current = event.button === 0 ? { x: event.clientX, y: event.clientY } : null;
+            }}
+            onPointerUp={(event) => {
+              const from = pressed.current;
+              pressed.current = null;
+              const box = boxAt(event);
+              if (from === null || box === null) return;
+              if (Math.hypot(event.clientX - from.x, event.clientY - from.y) < CLICK_PX) take(box);
+            }}
             onPointerLeave={() => setPointed(null)}
           >
             <g className="map-axes">
@@ -130,6 +152,7 @@ export function AlignmentMapView({
             </g>
             <MapLines map={map} quantity={chosen} scales={scales} taken={taken} units={units} />
             <MapMarks marks={marks} />
+            {sealedM3 !== null && <SealedMark x={scales.volume.toPx(sealedM3)} scales={scales} />}
           </svg>
         )}
         {scales && (
@@ -148,12 +171,13 @@ export function AlignmentMapView({
             toLocal={toLocal}
             onMove={onMove}
             onCommit={onCommit}
+            {...(onCancel ? { onCancel } : {})}
           />
         )}
       </div>
       <figcaption className="map-readout" data-testid="map-readout">
         {readout === null ? (
-          'No box yet: take a published one.'
+          `${sealedM3 === null ? 'No box yet' : `Present box: ${volumeText(sealedM3, units)}, sealed`}: take a published one, or click into the map.`
         ) : (
           <>
             <span>

@@ -28,6 +28,7 @@ export function MapDot({
   toLocal,
   onMove,
   onCommit,
+  onCancel,
 }: {
   present: MapBox;
   scales: MapScales;
@@ -36,6 +37,8 @@ export function MapDot({
   toLocal(event: PointerEvent): { readonly x: number; readonly y: number };
   onMove(volumeM3: number, tuningHz: number): void;
   onCommit(volumeM3: number, tuningHz: number): void;
+  /** In place of moving back to where the drag began. */
+  onCancel?: () => void;
 }) {
   const drag = useRef<{ readonly start: MapBox; last: MapBox } | null>(null);
   const inside = ({ volumeM3, tuningHz }: MapBox): MapBox => ({
@@ -71,6 +74,11 @@ export function MapDot({
     if (drag.current !== null) putBack(drag.current.start);
   };
   const putBack = (start: MapBox) => {
+    if (onCancel) {
+      drag.current = null;
+      onCancel();
+      return;
+    }
     onMove(start.volumeM3, start.tuningHz);
     end(start);
   };

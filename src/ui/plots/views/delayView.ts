@@ -42,7 +42,7 @@ export const delayView: PlotView = {
         range: fromZeroRange(greatestOf([total])),
       },
       right: null,
-      curves: [...keptCurves(input, (kept) => [{ values: milliseconds(kept) }]), total],
+      curves: [...keptCurves(input, (kept) => [{ values: milliseconds(kept.simulation) }]), total],
       lines: [],
     };
   },

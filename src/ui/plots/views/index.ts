@@ -1,6 +1,7 @@
 import type { PlotView, Question } from '../view.ts';
 import { delayView } from './delayView.ts';
 import { loadView } from './loadView.ts';
+import { loudestView } from './loudestView.ts';
 import { phaseView } from './phaseView.ts';
 import { portAirView } from './portAirView.ts';
 import { responseView } from './responseView.ts';
@@ -15,7 +16,8 @@ export const QUESTIONS: readonly {
   { id: 'heard', words: 'What is heard', views: [responseView] },
   { id: 'load', words: 'What the amplifier sees', views: [loadView] },
   { id: 'motion', words: 'What moves', views: [travelView, portAirView] },
+  { id: 'loudness', words: 'How loud', views: [loudestView] },
   { id: 'arrival', words: 'When it arrives', views: [phaseView, delayView] },
 ];
 
-export { delayView, loadView, phaseView, portAirView, responseView, travelView };
+export { delayView, loadView, loudestView, phaseView, portAirView, responseView, travelView };

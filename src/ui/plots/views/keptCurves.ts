@@ -1,4 +1,5 @@
-import type { Simulation } from '../../../core/speaker/simulation.ts';
+import type { Evaluation } from '../../../core/design/evaluation.ts';
+import type { Design } from '../../../core/document/design.ts';
 import { ghostStyle } from '../../../plot/index.ts';
 import type { PictureCurve } from '../picture.ts';
 import type { ViewInput } from '../view.ts';
@@ -12,22 +13,24 @@ export interface KeptValues {
 }
 
 /**
- * The ghosts of a view: for each kept state that can be computed the curves that `of` makes of its simulation. Those of
+ * The ghosts of a view: for each kept state that can be computed the curves that `of` makes of its evaluation and design. Those of
  * single parts are not read out at the cursor, which would crowd the head line. While all of them lie under the present
  * curves a ghost bears no name, since nobody could see what it names.
  */
 export function keptCurves(
   input: ViewInput,
-  of: (simulation: Simulation) => readonly KeptValues[],
+  of: (evaluation: Evaluation, design: Design) => readonly KeptValues[],
   scale: Scale = 'ratio',
 ): PictureCurve[] {
-  const { ghosts, evaluation } = input;
-  const present = evaluation ? of(evaluation.simulation) : [];
+  const { ghosts, evaluation, project } = input;
+  if (ghosts.length === 0) return [];
+  const present = evaluation ? of(evaluation, project) : [];
   return ghosts.flatMap((ghost, index) => {
     if (!ghost.evaluation) return [];
     const { simulation } = ghost.evaluation;
     const name = ghostName(input, ghost);
-    const parts = of(simulation);
+    const kept = project.snapshots.find((snapshot) => snapshot.id === ghost.id);
+    const parts = of(ghost.evaluation, kept ?? project);
     const sizes = parts.map(({ values }) => greatestOf([{ frequenciesHz: simulation.frequenciesHz, values }]) ?? 0);
     const foremost = sizes.indexOf(Math.max(...sizes));
     const { frequenciesHz } = simulation;

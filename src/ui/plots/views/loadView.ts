@@ -39,7 +39,7 @@ export const loadView: PlotView = {
       const style: LineStyle = { colour: '--soft', dash: [4, 2], widthPx: 1.25 };
       return { ...whole, id: `phase:${amplifier.id}`, name, frequenciesHz, values, style, axis: 'right', period: 360 };
     });
-    const kept = keptCurves(input, (simulation) =>
+    const kept = keptCurves(input, ({ simulation }) =>
       simulation.amplifiers.slice(0, 1).map((amplifier) => ({ values: magnitudes(amplifier.impedance) })),
     );
     const measured = measuredCurves(project, 'impedance');

@@ -2,6 +2,7 @@ import { levelsDbSpl } from '../../../core/speaker/complexCurve.ts';
 import { SUM_STYLE, wrappedPhaseDeg } from '../../../plot/index.ts';
 import type { PictureCurve } from '../picture.ts';
 import type { PlotView } from '../view.ts';
+import { heardCones } from './heard.ts';
 import { keptCurves } from './keptCurves.ts';
 import { fromBottomUp, wayOf } from './viewCurves.ts';
 
@@ -18,10 +19,10 @@ export const phaseView: PlotView = {
   picture(input) {
     const { project, evaluation } = input;
     if (!evaluation || evaluation.simulation.speakers.length === 0) return null;
-    const { frequenciesHz, speakers, sum, referenceDelayS } = evaluation.simulation;
+    const { frequenciesHz, sum, referenceDelayS } = evaluation.simulation;
     const shape = { axis: 'left', period: 360, read: true } as const;
     const loudness = levelsDbSpl(sum);
-    const ways = fromBottomUp(project, speakers).map((speaker): PictureCurve => {
+    const ways = fromBottomUp(project, heardCones(evaluation)).map((speaker): PictureCurve => {
       const levels = levelsDbSpl(speaker.pressure);
       const phases = wrappedPhaseDeg(speaker.pressure, frequenciesHz, referenceDelayS);
       const values = phases.map((degrees, at) =>
@@ -38,7 +39,7 @@ export const phaseView: PlotView = {
     });
     const kept = keptCurves(
       input,
-      ({ sum: total, frequenciesHz: atHz, referenceDelayS: delayS }) => [
+      ({ simulation: { sum: total, frequenciesHz: atHz, referenceDelayS: delayS } }) => [
         { values: wrappedPhaseDeg(total, atHz, delayS) },
       ],
       'angle',

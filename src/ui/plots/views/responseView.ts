@@ -2,11 +2,12 @@ import { levelsDbSpl } from '../../../core/speaker/complexCurve.ts';
 import { levelRange, SUM_STYLE } from '../../../plot/index.ts';
 import type { PictureCurve } from '../picture.ts';
 import type { PlotView } from '../view.ts';
+import { heardCones, heardOutlets } from './heard.ts';
 import { keptCurves } from './keptCurves.ts';
 import { measuredCurves } from './measuredCurves.ts';
-import { conditions, fromBottomUp, greatestOf, isVented, portLook, wayOf } from './viewCurves.ts';
+import { conditions, fromBottomUp, greatestOf, wayOf } from './viewCurves.ts';
 
-/** What is heard: the sum at the listening point, and what each cone and port gives to it. */
+/** What is heard: the sum at the listening point, and what each cone, port, passive radiator and line gives to it. */
 export const responseView: PlotView = {
   id: 'response',
   question: 'heard',
@@ -16,21 +17,27 @@ export const responseView: PlotView = {
   picture(input) {
     const { project, evaluation } = input;
     if (!evaluation || evaluation.simulation.speakers.length === 0) return null;
-    const { frequenciesHz, speakers, ports, sum } = evaluation.simulation;
-    const kept = keptCurves(input, (simulation) => [{ values: levelsDbSpl(simulation.sum) }], 'level');
-    const fromPorts: PictureCurve[] = ports.map((port) => ({
-      id: `port:${port.id}`,
-      ...portLook(project, port.id),
-      frequenciesHz,
-      values: levelsDbSpl(port.pressure),
-      axis: 'left',
-      read: true,
-    }));
-    const fromCones: PictureCurve[] = fromBottomUp(project, speakers).map((speaker) => {
+    const { frequenciesHz, sum } = evaluation.simulation;
+    const kept = keptCurves(input, ({ simulation }) => [{ values: levelsDbSpl(simulation.sum) }], 'level');
+    const outlets = heardOutlets(project, evaluation);
+    const fromOutlets = outlets.map(
+      ({ id, name, style, speakerId, result }): PictureCurve => ({
+        id,
+        name,
+        style,
+        frequenciesHz,
+        values: levelsDbSpl(result.pressure),
+        axis: 'left',
+        speakerId,
+        read: true,
+      }),
+    );
+    const fromCones = fromBottomUp(project, heardCones(evaluation)).map((speaker): PictureCurve => {
       const { name, style } = wayOf(project, speaker.partId);
+      const hasOutlet = outlets.some(({ speakerId }) => speakerId === speaker.partId);
       return {
         id: `cone:${speaker.partId}`,
-        name: isVented(project, speaker.partId) ? `${name} cone` : name,
+        name: hasOutlet ? `${name} cone` : name,
         style,
         frequenciesHz,
         values: levelsDbSpl(speaker.pressure),
@@ -58,7 +65,7 @@ export const responseView: PlotView = {
         steps: [5, 10, 25],
       },
       right: null,
-      curves: [...kept, ...measuredCurves(project, 'response'), ...fromPorts, ...fromCones, total],
+      curves: [...kept, ...measuredCurves(project, 'response'), ...fromOutlets, ...fromCones, total],
       lines: [],
     };
   },

@@ -22,27 +22,6 @@ export function fromBottomUp<T extends { readonly partId: string }>(
   return [...speakers].sort((a, b) => order.indexOf(b.partId) - order.indexOf(a.partId));
 }
 
-/** Whether the air behind a speaker has a port. */
-export function isVented(project: Project, speakerId: string): boolean {
-  const chamberId = project.enclosure.mounts.find((mount) => mount.partId === speakerId)?.chamberId;
-  return project.enclosure.ports.some((port) => port.chamberId === chamberId);
-}
-
-/** Style, name and lane of a port: it sounds with the first speaker of its chamber, in that colour, finely dotted. */
-export function portLook(project: Project, portId: string) {
-  const { enclosure } = project;
-  const port = enclosure.ports.find((candidate) => candidate.id === portId);
-  const way = waysInOrder(project).find(({ speakerId }) =>
-    enclosure.mounts.some((mount) => mount.partId === speakerId && mount.chamberId === port?.chamberId),
-  );
-  const style = way ? wayStyle(way.index) : wayStyle(5);
-  return {
-    name: enclosure.ports.length > 1 ? `port ${portId}` : 'port',
-    style: { ...style, dash: [1.25, 1.75] },
-    speakerId: way?.speakerId ?? null,
-  };
-}
-
 /** Name of a kept state in a picture, with its drive, distance and angles where they are not the present ones. */
 export function ghostName({ project, settings }: ViewInput, ghost: Ghost): string {
   const kept = project.snapshots.find((snapshot) => snapshot.id === ghost.id);
@@ -64,13 +43,17 @@ const lengthText = (metres: number, units: UnitSystem): string =>
   quantityText(formatQuantity(metres, 'length', units, 3));
 
 /** Where and at which drive everything is shown: `at 2.5 m for 2.83 V`, with angles where they are set, and the radiation view. */
-export function conditions({ project, settings }: ViewInput): string {
+export const conditions = (input: ViewInput): string =>
+  listenedTo(input, ` for ${short(input.project.chain.driveV)} V`);
+
+/** The same without the drive, for what does not depend on it: `at 2.5 m, on its own baffle`. */
+export function listenedTo({ project, settings }: ViewInput, drive = ''): string {
   const { distanceM, horizontalDeg, verticalDeg, radiation } = project.listening;
   const angles = [
     horizontalDeg !== 0 ? `${short(Math.abs(horizontalDeg))}° ${horizontalDeg > 0 ? 'right' : 'left'}` : '',
     verticalDeg !== 0 ? `${short(Math.abs(verticalDeg))}° ${verticalDeg > 0 ? 'up' : 'down'}` : '',
   ].filter((text) => text !== '');
-  const place = `at ${lengthText(distanceM, settings.units)} for ${short(project.chain.driveV)} V`;
+  const place = `at ${lengthText(distanceM, settings.units)}${drive}`;
   return [place, ...angles, radiationWords[radiation]].join(', ');
 }
 

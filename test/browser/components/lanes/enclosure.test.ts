@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { applyCommand } from '../../../../src/core/document/applyCommand.ts';
 import type { Command } from '../../../../src/core/document/command.ts';
 import type { Project } from '../../../../src/core/document/schema.ts';
-import { cabinetDrawing, onFront, onSide } from '../../../../src/ui/lanes/enclosure/cabinetDrawing.ts';
+import { cabinetDrawing, onFront, onSide } from '../../../../src/ui/lanes/enclosure/drawing/cabinetDrawing.ts';
 import { keepOnBaffle } from '../../../../src/ui/lanes/enclosure/keepOnBaffle.ts';
 import { openingCentresM, portFootprint } from '../../../../src/ui/lanes/enclosure/portFaces.ts';
 import { partitions, sideChambers } from '../../../../src/ui/lanes/enclosure/sideChambers.ts';
@@ -42,19 +42,20 @@ test('what is moved stays on the baffle, on whole millimetres where it can', () 
 
 test('both views are at one scale and fit the space', () => {
   const drawing = cabinetDrawing({ widthM: 0.27, heightM: 0.94, depthM: 0.34 }, 480, 460);
-  expect(drawing.front.widthPx / 0.27).toBeCloseTo(drawing.side.widthPx / 0.34, 9);
-  expect(drawing.side.leftPx + drawing.side.widthPx).toBeLessThanOrEqual(480);
+  const side = drawing.side!;
+  expect(drawing.front.widthPx / 0.27).toBeCloseTo(side.widthPx / 0.34, 9);
+  expect(side.leftPx + side.widthPx).toBeLessThanOrEqual(480);
   expect(drawing.heightPx).toBeLessThanOrEqual(460);
   expect(onFront(drawing, 0, 0.94).yPx).toBeCloseTo(drawing.front.topPx, 9);
-  expect(onSide(drawing, 0.34, 0).xPx).toBeCloseTo(drawing.side.leftPx + drawing.side.widthPx, 9);
+  expect(onSide({ side, pxPerM: drawing.pxPerM }, 0.34, 0).xPx).toBeCloseTo(side.leftPx + side.widthPx, 9);
 });
 
 test('chambers lie where their bounds say, with walls between them', () => {
   const low = sideChambers(demo.enclosure).find(({ id }) => id === 'low')!;
-  expect([low.bottomM, low.topM, low.stated]).toEqual([0.018, 0.602, false]);
+  expect([low.bottomM, low.topM, low.stated]).toEqual([0.018, 0.657, false]);
   const walls = partitions(demo.enclosure);
   // The shelf over the woofer chamber is the floor of the mid chamber: one wall, one panel thick.
-  const shelves = walls.filter((wall) => Math.abs(wall.bottomM - 0.602) < 0.002);
+  const shelves = walls.filter((wall) => Math.abs(wall.bottomM - 0.657) < 0.002);
   expect(shelves).toHaveLength(1);
   expect(shelves[0]!.topM - shelves[0]!.bottomM).toBeCloseTo(demo.enclosure.panelM, 6);
 });

@@ -5,6 +5,7 @@ import type { Picture } from '../../../../src/ui/plots/picture.ts';
 import {
   delayView,
   loadView,
+  loudestView,
   phaseView,
   portAirView,
   responseView,
@@ -16,6 +17,20 @@ const curveOf = (picture: Picture | null, id: string) => {
   const curve = picture?.curves.find((candidate) => candidate.id === id);
   if (!curve) throw new Error(`The picture has no curve ${id}.`);
   return curve;
+};
+/** The demonstration with other openings of its woofer's chamber in the place of its port. */
+const withOpenings = (openings: Partial<Project['enclosure']>): Project => ({
+  ...demo,
+  enclosure: { ...demo.enclosure, ports: [], ...openings },
+});
+const { chamberId } = demo.enclosure.ports[0]!;
+const radiator: Project['enclosure']['passiveRadiators'][number] = {
+  ...{ id: 'PR1', name: 'back radiator', chamberId, count: 1, sdM2: 0.032, mmsKg: 0.09, fsHz: 20, qms: 8 },
+  ...{ addedMassKg: 0.05, xmaxM: 0.005, outerDiameterM: 0.25, face: 'back', xM: 0, yM: 0.3 },
+};
+const line: Project['enclosure']['lines'][number] = {
+  ...{ id: 'LN1', name: '', chamberId, lengthM: 0.4, startAreaM2: 0.003, endAreaM2: 0.002, filling: null },
+  end: { kind: 'open', face: 'back', xM: 0.05, yM: 0.6 },
 };
 const greatest = (values: ArrayLike<number>, from: ArrayLike<number>) =>
   Math.max(...Array.from(values).filter((_, index) => (from[index] ?? 0) >= 20));
@@ -132,4 +147,127 @@ test('a ghost bears its name only where it parts from the present curves by more
 test('no port, no picture of port air', () => {
   const closed: Project = { ...demo, enclosure: { ...demo.enclosure, ports: [] } };
   expect(portAirView.picture(testStore(closed).getState())).toBeNull();
+});
+
+test('passive radiators and lines are shown as ports are: heard, moving, streaming, by their names', () => {
+  const state = testStore(withOpenings({ passiveRadiators: [radiator], lines: [line] })).getState();
+  const figures = state.evaluation?.keyFigures;
+  const names = responseView.picture(state)?.curves.map((curve) => curve.name);
+  expect(names).toEqual(['back radiator', 'line 1', 'woofer cone', 'mid', 'tweeter', 'sum']);
+  const travel = curveOf(travelView.picture(state), 'radiator:PR1');
+  expect(travel.name).toBe('back radiator');
+  expect(greatest(travel.values, travel.frequenciesHz)).toBeCloseTo(
+    1000 * (figures?.radiatorExcursions[0]?.peakM ?? 0),
+    9,
+  );
+  const air = curveOf(portAirView.picture(state), 'line:LN1');
+  expect(greatest(air.values, air.frequenciesHz)).toBeCloseTo(figures?.lineSpeeds[0]?.peakMPerS ?? 0, 9);
+  const loud = testStore({ ...state.project, chain: { ...demo.chain, driveV: 12 } }).getState();
+  expect(travelView.picture(loud)?.lines.map(({ id, value }) => [id, value])).toContainEqual(['limit:PR1', 5]);
+});
+
+test('a cone with a chamber in front of it, and a port between chambers, are no curves of what is heard', () => {
+  const [own] = demo.enclosure.ports;
+  const front: Project['enclosure']['chambers'][number] = {
+    ...demo.enclosure.chambers[0]!,
+    id: 'front',
+    name: 'front chamber',
+    volume: { kind: 'stated', grossM3: 0.02 },
+  };
+  const state = testStore({
+    ...demo,
+    enclosure: {
+      ...demo.enclosure,
+      chambers: [...demo.enclosure.chambers, front],
+      mounts: demo.enclosure.mounts.map((mount) =>
+        mount.partId === 'LS1' ? { ...mount, frontChamberId: 'front' } : mount,
+      ),
+      ports: [
+        { ...own!, id: 'P1', toChamberId: 'front' },
+        { ...own!, id: 'P2', chamberId: 'front', lengthM: 0.05 },
+      ],
+    },
+  }).getState();
+  expect(state.problems).toEqual([]);
+  expect(responseView.picture(state)?.curves.map(({ id }) => id)).toEqual(['port:P2', 'cone:LS2', 'cone:LS3', 'sum']);
+  expect(phaseView.picture(state)?.curves.map(({ id }) => id)).toEqual(['cone:LS2', 'cone:LS3', 'sum']);
+  expect(portAirView.picture(state)?.curves.map(({ id }) => id)).toEqual(['port:P1', 'port:P2']);
+  expect(travelView.picture(state)?.curves.map(({ id }) => id)).toEqual(['cone:LS1', 'cone:LS2', 'cone:LS3']);
+  expect(curveOf(portAirView.picture(state), 'port:P2').speakerId).toBe('LS1');
+});
+
+test('port air: rounded ends have guide values of their own, and a word on what they do', () => {
+  const rounded = { ...demo.enclosure.ports[0]!, innerFlareM: 0.03, outerFlareM: 0.03 };
+  const at = (driveV: number) =>
+    portAirView.picture(
+      testStore({ ...withOpenings({ ports: [rounded] }), chain: { ...demo.chain, driveV } }).getState(),
+    );
+  expect(curveOf(at(0.3), `port:${rounded.id}`).name).toBe('port, rounded ends: quiet');
+  const perVolt = greatest(
+    curveOf(at(1), `port:${rounded.id}`).values,
+    curveOf(at(1), `port:${rounded.id}`).frequenciesHz,
+  );
+  const loud = at(21 / perVolt);
+  expect(loud?.lines.map(({ value }) => value)).toEqual([15, 20]);
+  expect(curveOf(loud, `port:${rounded.id}`).name).toBe('port, rounded ends: likely heard, by its speed');
+});
+
+test('greatest level: every frequency is ended by one limit, named in words, above the level at the set drive', () => {
+  const state = testStore().getState();
+  const picture = loudestView.picture(state);
+  const ends = picture?.curves.filter(({ id }) => id.startsWith('end:')) ?? [];
+  expect(ends.map(({ name }) => name)).toEqual(
+    expect.arrayContaining([
+      'woofer excursion',
+      'air in port',
+      'woofer coil heat (usual values)',
+      'tweeter rated power',
+    ]),
+  );
+  const now = curveOf(picture, 'sum');
+  for (const [i, hz] of Array.from(now.frequenciesHz).entries()) {
+    if (hz < 20) continue;
+    const here = ends.map(({ values }) => values[i] ?? Number.NaN).filter(Number.isFinite);
+    // Two where one limit takes over from another, and they meet.
+    expect(here.length === 1 || (here.length === 2 && here[0] === here[1])).toBe(true);
+    // The demonstration passes no limit at its drive.
+    expect(here[0]).toBeGreaterThan(now.values[i] ?? Number.POSITIVE_INFINITY);
+  }
+  expect(picture?.left.title).toContain('a sine for a minute at 2.5 m, on its own baffle');
+});
+
+test('greatest level: the excursion that ends it is where the drive would bring the cone to its limit', () => {
+  const state = testStore().getState();
+  const end = curveOf(loudestView.picture(state), 'end:excursion:LS1');
+  const woofer = state.evaluation?.simulation.speakers.find(({ partId }) => partId === 'LS1');
+  const now = curveOf(loudestView.picture(state), 'sum');
+  const limitM = state.evaluation?.keyFigures.excursions.find(({ partId }) => partId === 'LS1')?.limitM ?? 0;
+  const i = Array.from(end.values).findIndex(
+    (value, at) => Number.isFinite(value) && (now.frequenciesHz[at] ?? 0) > 50,
+  );
+  const spareDb = 20 * Math.log10(limitM / (woofer?.excursionPeakM[i] ?? 0));
+  expect(end.values[i]).toBeCloseTo((now.values[i] ?? 0) + spareDb, 9);
+});
+
+test('greatest level: an active high-pass is heard in what is left, a stated amplifier ends it, and a kept state stays as a ghost', () => {
+  const store = testStore();
+  store.getState().dispatch({ type: 'keep-state', name: 'full range' });
+  const highPass = { shape: 'butterworth', order: 2, cornerHz: 80 } as const;
+  store.getState().dispatch({ type: 'set-amplifier', id: 'V1', changes: { highPass, peakVoltageV: 30 } });
+  const picture = loudestView.picture(store.getState());
+  expect(picture?.curves.map(({ name }) => name)).toContain('V1 voltage');
+  const ghost = picture?.curves.find(({ id }) => id.startsWith('kept:'));
+  expect(ghost?.name).toBe('kept: full range');
+  // Where excursion ended it before, the same cone motion makes the same sound: the high-pass changes nothing there.
+  const i = Array.from(ghost?.frequenciesHz ?? []).findIndex((hz) => hz > 60);
+  const ends =
+    picture?.curves.filter(({ id }) => id.startsWith('end:')).map(({ values }) => values[i] ?? Number.NaN) ?? [];
+  expect(ends.find(Number.isFinite)).toBeCloseTo(ghost?.values[i] ?? 0, 6);
+  const moved = (of: typeof travelView) =>
+    greatest(curveOf(of.picture(store.getState()), 'cone:LS1').values, ghost?.frequenciesHz ?? []);
+  const before = greatest(
+    curveOf(travelView.picture(testStore().getState()), 'cone:LS1').values,
+    ghost?.frequenciesHz ?? [],
+  );
+  expect(moved(travelView)).toBeLessThan(0.5 * before);
 });

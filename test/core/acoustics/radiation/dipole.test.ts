@@ -183,7 +183,19 @@ describe('dipoleFactorInto', () => {
     for (const f of factorAt(baffle, place, 90, [0.3, 3, 20], 0.05)) expect(magnitude(f)).toBeLessThan(1e-9);
     const [high] = factorAt(baffle, place, 0, [400]);
     expect(Math.abs(magnitude(high!) - 1)).toBeLessThan(0.15);
-    expect(() => openBafflePaths(baffle, { xM: 0.3, yM: 0 }, 0, { xM: 0, yM: 0, zM: 1 })).toThrow(RangeError);
+  });
+
+  it('keeps a driver a millimetre inside its panel', () => {
+    const baffle = { kind: 'rectangle', widthM: 0.5, heightM: 0.9 } as const;
+    const ahead = { xM: 0, yM: 0, zM: 1 };
+    expect(openBafflePaths(baffle, { xM: 0.3, yM: -2 }, 0, ahead)).toEqual(
+      openBafflePaths(baffle, { xM: 0.249, yM: -0.449 }, 0, ahead),
+    );
+    const round = openBafflePaths(disc, { xM: 0.3, yM: 0.4 }, 0, ahead);
+    const nearest = openBafflePaths(disc, { xM: 0.249 * 0.6, yM: 0.249 * 0.8 }, 0, ahead);
+    round.extraM.forEach((extra, i) => {
+      expect(extra).toBeCloseTo(nearest.extraM[i]!, 12);
+    });
   });
 
   it('on a floor is the panel of twice the height', () => {

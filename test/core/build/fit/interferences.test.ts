@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  type Brace,
   type Cabinet,
+  type CabinetBrace,
   type CabinetDriver,
   type CabinetPort,
   interferences,
@@ -34,7 +34,7 @@ const tube = (lengthM: number, upM: number, change: Partial<CabinetPort> = {}): 
   lengthM,
   ...change,
 });
-const rib = (change: Partial<Brace>): Brace => ({
+const rib = (change: Partial<CabinetBrace>): CabinetBrace => ({
   id: 'rib',
   chamberId: 'inside',
   axis: 'y',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluateProject } from '../../../../src/core/design/evaluateProject.ts';
 import { amplifiersBeyond } from '../../../../src/core/design/findings/amplifierEnds.ts';
 import { hotCoils } from '../../../../src/core/design/findings/coilHeat.ts';
+import { laterChecks } from '../../../../src/core/design/findings/later.ts';
 import { hearingTimeS, loudFor } from '../../../../src/core/design/findings/loudness.ts';
 import {
   coilHeatOf,
@@ -16,7 +17,7 @@ import { demoProject } from '../demoProject.ts';
 
 const room = demoProject('reading-room');
 const evaluated = (project: Project) => {
-  const result = evaluateProject(project);
+  const result = evaluateProject(project, undefined, laterChecks);
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateProject } from '../../../../src/core/design/evaluateProject.ts';
+import { laterChecks } from '../../../../src/core/design/findings/later.ts';
 import { crossReferences } from '../../../../src/core/document/checks/crossReferences.ts';
 import { projectSchema } from '../../../../src/core/document/schema.ts';
 import { newChamber } from '../../../../src/core/document/start/newChamber.ts';
@@ -14,7 +15,7 @@ describe('starting documents', () => {
     const project = newProject();
     expect(projectSchema.parse(project)).toEqual(project);
     expect(crossReferences(project)).toEqual([]);
-    const result = evaluateProject(project);
+    const result = evaluateProject(project, undefined, laterChecks);
     if (!result.ok) throw new Error(JSON.stringify(result.problems));
     expect(result.value.findings.filter(({ place }) => place.kind === 'driver')).toEqual([]);
     // Inner size 164 × 284 × 184 mm less the driver's 0.3 L: V = 0.164 · 0.284 · 0.184 = 8.570 L.
@@ -44,7 +45,7 @@ describe('starting documents', () => {
     );
     const chambered = edited(grown, { type: 'add-chamber', chamber: newChamber(grown) });
     const ported = edited(chambered, { type: 'add-port', port: newPort(chambered, 'chamber-2') });
-    expect(evaluateProject(ported)).toMatchObject({ ok: true });
+    expect(evaluateProject(ported, undefined, laterChecks)).toMatchObject({ ok: true });
     expect(ported.network.parts.map(({ id }) => id)).toEqual(['V1', 'LS1', 'LS2', 'LS3', 'LS4']);
   });
 });

@@ -1,0 +1,11 @@
+export { type Circle, circleMutualH } from './circleMutual.ts';
+export { type BoardCoil, type CoilPair, coilPairs } from './coilPairs.ts';
+export { couplingFactor, crosstalkRatio, sheetEffect } from './coupling.ts';
+export { dipoleMutualH } from './dipoleMutual.ts';
+export { COUPLING_ALLOWED, type CoilStand, leastDistanceM } from './leastDistance.ts';
+export { outerDiametersM } from './outerDiameters.ts';
+export { coilMutualH, type PlacedCoil } from './placedCoil.ts';
+export { type RingField, ringField } from './ringField.ts';
+export { ringMutualH } from './ringMutual.ts';
+export { MU0 } from './vacuum.ts';
+export type { Vector } from './vector.ts';
