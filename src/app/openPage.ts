@@ -4,7 +4,6 @@ import { type Evaluated, evaluateProject } from '../core/design/evaluateProject.
 import type { Check } from '../core/design/findings/index.ts';
 import { writeProject } from '../core/document/file/writeProject.ts';
 import type { Project } from '../core/document/schema.ts';
-import { readColumns } from '../core/measured/readColumns.ts';
 import { succeed } from '../core/messages/problem.ts';
 import { drawSchematic } from '../core/schematic/drawSchematic.ts';
 import {
@@ -41,7 +40,8 @@ export async function openPage(): Promise<{ store: StoreApi<Workbench>; services
     drawSchematic: (parts, ways, previous) => succeed(drawSchematic(parts, ways, previous ?? undefined)),
     storage,
     settingsStorage: webSettingsStorage(localStorage),
-    readColumns,
+    readColumns: async (text, fileName) =>
+      (await import('../core/measured/readColumns.ts')).readColumns(text, fileName),
     report: (fault) => console.error(fault),
   });
   void answerShown.then(async () => {

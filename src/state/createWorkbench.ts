@@ -28,7 +28,8 @@ export interface WorkbenchParts<E extends Evaluation> {
   /** For other stored work; saving is `createAutosave`. */
   readonly storage: Pick<ProjectStorage, 'read'>;
   readonly settingsStorage?: SettingsStorage;
-  readonly readColumns?: (text: string, fileName: string) => Result<ReadCurves>;
+  /** At once or later. */
+  readonly readColumns?: (text: string, fileName: string) => MaybeLater<Result<ReadCurves>>;
   /** Where faults of the program go that were turned into problems. */
   readonly report?: (fault: unknown) => void;
 }
@@ -140,10 +141,14 @@ export function createWorkbench<E extends Evaluation>(parts: WorkbenchParts<E>):
         else refuse(read.problems);
         return;
       }
+      const take = (read: Result<ReadCurves>): void => {
+        if (!read.ok) refuse(read.problems);
+        else
+          set({ pendingCurve: joined(get().pendingCurve, read.value, fileName), refusal: afterSuccess(get().refusal) });
+      };
       const read = parts.readColumns(text, fileName);
-      if (!read.ok) refuse(read.problems);
-      else
-        set({ pendingCurve: joined(get().pendingCurve, read.value, fileName), refusal: afterSuccess(get().refusal) });
+      if (read instanceof Promise) void read.then(take, (fault) => refuse([faultProblem('document.not-read', fault)]));
+      else take(read);
     };
 
     return {

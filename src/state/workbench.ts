@@ -121,7 +121,7 @@ export interface WorkbenchActions {
   dismissCrossing(): void;
   /** Evaluates the present document once more: for when the evaluation itself has learnt something. */
   evaluateAgain(): void;
-  /** Replaces the document and forgets the history: for the start of a session. */
+  /** Replaces the document and forgets the history: for when the page opens. */
   restore(project: Project): void;
   /** Takes the waiting curves into the document as one undo step. Returns the problems when refused; they keep waiting. */
   acceptCurve(choice: CurveChoice): readonly Problem[];

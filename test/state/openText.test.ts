@@ -140,4 +140,13 @@ describe('opening text', () => {
         .map(({ code }) => code),
     ).toEqual(['document.no-curve-waiting']);
   });
+
+  it('takes columns from a reader that comes later, and says when it does not come', async () => {
+    const later = bench({ readColumns: async (...file) => readColumns(...file) });
+    later.getState().openText(text, 'a.txt');
+    await expect.poll(() => later.getState().pendingCurve?.fileName).toBe('a.txt');
+    const never = bench({ readColumns: () => Promise.reject(new Error('no network')) });
+    never.getState().openText(text, 'a.txt');
+    await expect.poll(() => never.getState().refusal.map(({ code }) => code)).toEqual(['document.not-read']);
+  });
 });

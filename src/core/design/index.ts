@@ -9,6 +9,7 @@ export { fedBy } from './fedBy.ts';
 export { laterChecks } from './findings/later.ts';
 export { HEARING_EIGHT_HOURS_DB, hearingTimeS, loudFor } from './findings/loudness.ts';
 export { PORT_SPEED_CAREFUL_M_PER_S, PORT_SPEED_LOUD_M_PER_S } from './findings/portSpeed.ts';
+export * from './fits/index.ts';
 export { driverOf, keyFigures } from './keyFigures.ts';
 export { lengthForTuning } from './lengthForTuning.ts';
 export * from './levelFigures.ts';

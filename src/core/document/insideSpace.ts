@@ -41,6 +41,7 @@ export const clearHeights = (enclosure: Walls): { readonly bottomM: number; read
  * Air between two heights (from the outer bottom) across the clear width, to `depthM` behind the front's inner face (null: to the back), m³.
  *
  * Exact for a box, for a leaning front and for sides that draw together, alone or both: width is linear in depth, depth in height.
+ * Where `depthM` reaches the back at some heights only it is within 1 %.
  */
 export function spaceBetweenM3(enclosure: Walls, bottomM: number, topM: number, depthM: number | null): number {
   if (!(topM > bottomM)) return 0;
@@ -81,7 +82,14 @@ export function braceVolumeM3(brace: Brace, chamber: Chamber, enclosure: Walls):
   const depthM = chamber.volume.kind === 'geometry' ? chamber.volume.depthM : null;
   const solid = brace.thicknessM * (1 - brace.openShare);
   if (brace.lies === 'level') return solid * sliceM2(enclosure, brace.atM, depthM);
-  if (brace.lies === 'across') return solid * clearWidthM(enclosure, brace.atM) * Math.max(0, topM - bottomM);
+  if (brace.lies === 'across') {
+    // A leaning front cuts it off where it would stand before the front's inner face; nothing stands in the back.
+    const reach = brace.atM - askew(thicknessOfM(enclosure, 'front'), leanOf(enclosure));
+    const lean = leanOf(enclosure);
+    const highestM = lean > 0 ? Math.min(topM, reach / lean) : reach >= 0 ? topM : bottomM;
+    const inside = brace.atM <= enclosure.depthM - thicknessOfM(enclosure, 'back');
+    return inside ? solid * clearWidthM(enclosure, brace.atM) * Math.max(0, highestM - bottomM) : 0;
+  }
   const clear = clearDepthM(enclosure, (bottomM + topM) / 2);
   return solid * Math.min(depthM ?? clear, clear) * Math.max(0, topM - bottomM);
 }

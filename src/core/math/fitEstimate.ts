@@ -11,6 +11,8 @@ export interface Estimate {
 }
 
 export const CONFIDENCE = 0.95;
+/** ln of the widest interval that is stated: nothing is known then, and the ends stay numbers. */
+const WIDEST = 30;
 
 /**
  * An estimate from a value above 0, its relative deviation and the degrees of freedom that this was found with.
@@ -19,7 +21,7 @@ export const CONFIDENCE = 0.95;
  * Source: O. J. Dunn, Multiple comparisons among means, JASA 56 (1961) 52 (from memory).
  */
 export const estimateOf = (value: number, relativeSd: number, freedom: number, together: number): Estimate => {
-  const reach = Math.exp(studentQuantile(1 - (1 - CONFIDENCE) / together, freedom) * relativeSd);
+  const reach = Math.exp(Math.min(WIDEST, studentQuantile(1 - (1 - CONFIDENCE) / together, freedom) * relativeSd));
   return { value, low: value / reach, high: value * reach, relativeSd };
 };
 

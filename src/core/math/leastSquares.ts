@@ -148,7 +148,7 @@ function walk(parameters: readonly FitParameter[], from: Float64Array, step: Flo
 }
 
 function summary(
-  { parameters, count }: LeastSquaresTask,
+  { parameters, count, variance: kind = 'estimated' }: LeastSquaresTask,
   values: Float64Array,
   residuals: Float64Array,
   sumOfSquares: number,
@@ -162,6 +162,7 @@ function summary(
   const m = free.length;
   const freedom = Math.max(1, count - m);
   const variance = sumOfSquares / freedom;
+  const taken = kind === 'estimated' ? variance : kind === 'known' ? 1 : Math.max(1, variance);
   const size = free.map((j) => Math.sqrt(normal.matrix[j * n + j]!));
   const scaled = new Float64Array(m * m);
   for (let a = 0; a < m; a++)
@@ -175,7 +176,7 @@ function summary(
     covariance = new Float64Array(n * n);
     for (let a = 0; a < m; a++)
       for (let b = 0; b < m; b++)
-        covariance[free[a]! * n + free[b]!] = (variance * inverse[a * m + b]!) / (size[a]! * size[b]!);
+        covariance[free[a]! * n + free[b]!] = (taken * inverse[a * m + b]!) / (size[a]! * size[b]!);
     const step = choleskySolve(
       lower,
       m,

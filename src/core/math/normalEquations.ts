@@ -14,6 +14,11 @@ export interface LeastSquaresTask {
   readonly count: number;
   /** Writes all residuals for these values; a number that is not finite makes the search turn back. */
   readonly residualsInto: (out: Float64Array, values: Float64Array) => void;
+  /**
+   * What the covariance takes for the residuals' variance: 'estimated' from the sum of squares (also where absent); 'known': 1, they are
+   * in units of their deviation; 'at-least-known': the larger of the two.
+   */
+  readonly variance?: 'estimated' | 'known' | 'at-least-known';
 }
 
 const STEP = 1e-6;

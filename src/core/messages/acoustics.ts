@@ -78,7 +78,7 @@ export const acousticsWording: WordingByCode = {
     remedy: 'State a tuning in Hz, and give the chamber some air.',
   }),
   'acoustics.port-too-wide': (v, place) => ({
-    sentence: `${place.id === undefined ? 'A port' : capital(placeWords(place, v))} of this section tunes the chamber to ${hertz(v.highestHz)} at most, not to ${hertz(v.tuningHz)}: its length would be below zero.`,
+    sentence: `${place.id === undefined ? 'A port' : capital(placeWords(place, v))} of this cross-section tunes the chamber to ${hertz(v.highestHz)} at most, not to ${hertz(v.tuningHz)}: its length would be below zero.`,
     remedy: widerPort(Number(v.tuningHz) / Number(v.highestHz)),
   }),
   'acoustics.no-leak-in-dip': (v) => ({
@@ -102,7 +102,7 @@ export const acousticsWording: WordingByCode = {
     if (!(Number(v.most) > Number(v.least))) {
       return {
         sentence: `No flat vented box exists with a leak of QL = ${ql}.`,
-        remedy: 'State a higher QL for the leak of the chamber (7 is usual; common practice, no source), or seal it.',
+        remedy: 'State a higher QL for the leak of the chamber (7 is usual; common practice, no source), or close it.',
       };
     }
     return {
@@ -110,17 +110,17 @@ export const acousticsWording: WordingByCode = {
       remedy:
         Number(v.qts) < Number(v.least)
           ? 'So low a Qts asks for a tiny box that begins octaves above the resonance: choose a driver with a higher Qts, or set volume and port by hand.'
-          : `Seal the chamber, where the Qtc will lie above ${qts}, or choose a driver with a lower Qts.`,
+          : `Take the port out for a sealed box, where the Qtc will lie above ${qts}, or choose a driver with a lower Qts.`,
     };
   },
 };
 
 /**
  * What reaches a tuning that is `ratio` times the highest of a port without length. There its end corrections are all the neck, so
- * the tuning goes with the fourth root of one port's section, the root of their number, and one over the root of the volume.
+ * the tuning goes with the fourth root of one port's cross-section, the root of their number, and one over the root of the volume.
  */
 function widerPort(ratio: number): string {
   const least = (times: number) => formatFigure(Math.ceil(times * 10) / 10, 3);
   if (!(ratio > 1)) return 'Use a wider port, more of them, a smaller chamber or a lower tuning.';
-  return `Use a wider port (over ${least(ratio ** 4)} times the section), over ${least(ratio ** 2)} times as many of them, a chamber under ${formatFigure(Math.floor(1000 / ratio ** 2) / 10, 3)} % of its volume, or a lower tuning.`;
+  return `Use a wider port (over ${least(ratio ** 4)} times the cross-section), over ${least(ratio ** 2)} times as many of them, a chamber under ${formatFigure(Math.floor(1000 / ratio ** 2) / 10, 3)} % of its volume, or a lower tuning.`;
 }

@@ -10,7 +10,7 @@ const leak = (v: ProblemValues): string => (v.ql === 'none' ? 'without a leak' :
 export const alignmentsWording: WordingByCode = {
   'design.map-unreadable': () => ({
     sentence: 'The driver, the port or the ranges of the map hold numbers that are not above zero.',
-    remedy: 'Complete the driver’s data sheet and give the port a section.',
+    remedy: 'Complete the driver’s data sheet and give the port a cross-section.',
   }),
   'design.map-mixed-drivers': (v) => ({
     sentence: `Several kinds of driver, or equal ones on different voltages, share chamber “${v.name}”: no alignment speaks of that.`,
@@ -18,7 +18,7 @@ export const alignmentsWording: WordingByCode = {
   }),
   'design.map-other-outlets': (v) => ({
     sentence: `Chamber “${v.name}” has ${v.what}: the map knows sealed boxes and boxes with one kind of port to the outside.`,
-    remedy: 'Seal it to begin again, or judge it by the response plot above.',
+    remedy: 'Take these out for a sealed box, or judge it by the response plot above.',
   }),
   'design.map-no-driver': (v) => ({
     sentence: `No driver has chamber “${v.name}” behind it alone.`,
@@ -42,7 +42,7 @@ export const alignmentsWording: WordingByCode = {
   }),
   'design.alignment-one-q': (v) => ({
     sentence: `${v.family} suits one driver Q alone, Qts = ${q(v.limit)} ${leak(v)}; this driver has ${q(v.qts)}.`,
-    remedy: 'Use a family that follows the driver’s Q: QB3 or SC4 below, C4 above.',
+    remedy: 'Choose a family that the list offers for this Qts.',
   }),
   'design.alignment-below': (v) => ({
     sentence: `${v.family} is for drivers whose Qts is below ${q(v.limit)} (${leak(v)}); this driver has ${q(v.qts)}.`,
@@ -54,7 +54,7 @@ export const alignmentsWording: WordingByCode = {
   }),
   'design.alignment-too-high': (v) => ({
     sentence: `${v.family} ends below Qts = ${q(v.qts)} ${leak(v)}: no volume is left for it.`,
-    remedy: 'Seal the box, or choose a driver with a lower Qts.',
+    remedy: 'Take the port out for a sealed box, or choose a driver with a lower Qts.',
   }),
   'design.alignment-too-low': (v) => ({
     sentence: `${v.family} has no box for a Qts as low as ${q(v.qts)} ${leak(v)}.`,
@@ -66,7 +66,7 @@ export const alignmentsWording: WordingByCode = {
   }),
   'design.alignment-leak': (v) => ({
     sentence: `${v.family} does not exist with a leak as strong as QL = ${q(v.ql)}.`,
-    remedy: 'Seal the leak: a well-made box has about QL = 7 (common practice, no source).',
+    remedy: 'Close the leak: a well-made box has about QL = 7 (common practice, no source).',
   }),
   'design.no-air-left': (v) => ({
     sentence:
@@ -76,7 +76,7 @@ export const alignmentsWording: WordingByCode = {
     remedy: 'Make the chamber larger, or take a port or brace out of it.',
   }),
   'design.tuning-above-pipe': (v) => ({
-    sentence: `A tuning of ${hertz(v.tuningHz)} would need a port of ${millimetres(v.lengthM)}, which is a quarter of a wave long at ${hertz(v.pipeHz)} already: no pipe tunes a box above that.`,
+    sentence: `A tuning of ${hertz(v.tuningHz)} would need a port of ${millimetres(v.lengthM)}, which is a quarter of a wave long at ${hertz(v.pipeHz)} already: no port tunes a box above that.`,
     remedy: 'Use a narrower port or a larger chamber, or a higher tuning, so that the port becomes shorter.',
   }),
   'design.port-longer-than-box': (v) => ({

@@ -5,18 +5,18 @@ import { litres, millimetres } from './shortFigures.ts';
 /** Sentences of the codes that begin with `build.`. */
 export const buildWording: WordingByCode = {
   'build.part-too-large': (v) => ({
-    sentence: `“${v.name}” of ${millimetres(v.lengthM)} × ${millimetres(v.widthM)} is larger than the largest sheet, which is ${millimetres(v.sheetLengthM)} × ${millimetres(v.sheetWidthM)} inside its trimmed edges.`,
+    sentence: `“${v.name}” of ${millimetres(v.lengthM)} × ${millimetres(v.widthM)} is larger than the largest board, which is ${millimetres(v.sheetLengthM)} × ${millimetres(v.sheetWidthM)} inside its trimmed edges.`,
     remedy:
       v.turning === 'tried'
-        ? 'Choose a larger sheet, or join the panel from two.'
-        : 'Let it be turned across the grain, or choose a larger sheet.',
+        ? 'Choose a larger board, or join the panel from two pieces.'
+        : 'Let it be turned across the grain, or choose a larger board.',
   }),
   'build.part-without-size': (v) => ({
     sentence: `“${v.name}” has no size that can be cut, or no whole number of pieces.`,
     remedy: 'State a length and a width above zero, and a whole number.',
   }),
   'build.sheet-without-size': () => ({
-    sentence: 'A stock sheet has no size, or no whole number.',
+    sentence: 'A board in stock has no size, or no whole number.',
     remedy: 'State a length and a width above zero, and a whole number or “unlimited”.',
   }),
   'build.saw-below-zero': () => ({
@@ -24,12 +24,12 @@ export const buildWording: WordingByCode = {
     remedy: 'State both as zero or more.',
   }),
   'build.no-stock': () => ({
-    sentence: 'There is no stock sheet to cut the parts from.',
-    remedy: 'Add a sheet with its size.',
+    sentence: 'There is no board to cut the pieces from.',
+    remedy: 'Add a board with its size.',
   }),
   'build.stock-too-short': (v) => ({
-    sentence: `The parts found no place on the ${v.sheets} sheets in stock; they need at least ${v.least}.`,
-    remedy: 'Add sheets, or let parts be turned.',
+    sentence: `The pieces found no place on the ${v.sheets} boards in stock; they need at least ${v.least}.`,
+    remedy: 'Add boards, or let pieces be turned.',
   }),
   'build.too-many-pieces': (v) => ({
     sentence: `${v.count} pieces are more than the ${v.most} that one layout takes.`,
@@ -40,7 +40,7 @@ export const buildWording: WordingByCode = {
     remedy: 'State width, height, depth and every thickness above zero and below 20 m.',
   }),
   'build.front-too-steep': (v) => ({
-    sentence: `The front leans ${degrees(v.slopeRad)} from the vertical, more than 57°.`,
+    sentence: `The front leans ${degrees(v.slopeRad)} from the vertical, too far for a cabinet.`,
     remedy: 'Let it lean less.',
   }),
   'build.no-inside': (v) => ({
@@ -149,15 +149,15 @@ export const buildWording: WordingByCode = {
   }),
   'build.port-through-back': (v) => ({
     sentence: `${name(v)} is ${millimetres(v.needM)} long, and the wall that it points at is ${millimetres(v.haveM)} away.`,
-    remedy: 'Use a smaller bore, which is shorter for the same tuning, or bend the tube.',
+    remedy: 'Use a narrower port, which is shorter for the same tuning, or bend it.',
   }),
   'build.port-choked': (v) => ({
     sentence: `Behind the end of ${v.name} ${millimetres(v.haveM)} are left; below ${millimetres(v.needM)} the gap is narrower than the port.`,
-    remedy: 'Use a smaller bore, which is shorter for the same tuning, or bend the tube.',
+    remedy: 'Use a narrower port, which is shorter for the same tuning, or bend it.',
   }),
   'build.port-end-near': (v) => ({
-    sentence: `Behind the end of ${v.name} ${millimetres(v.haveM)} are left, less than its width of ${millimetres(v.needM)}.`,
-    remedy: 'Leave at least its width, or expect a lower tuning than computed.',
+    sentence: `Behind the end of ${v.name} ${millimetres(v.haveM)} are left, less than the ${millimetres(v.needM)} that are usual for it (common practice, no source).`,
+    remedy: 'Leave that much, or expect a lower tuning than computed.',
   }),
 };
 

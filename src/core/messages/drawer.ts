@@ -2,14 +2,14 @@ import type { WordingByCode } from './problem.ts';
 
 const UNIT_EXAMPLES: Readonly<Record<string, string>> = { capacitor: '6.8 µF', inductor: '0.47 mH', resistor: '8.2 Ω' };
 
-/** Sentences of the codes that begin with `drawer.`: the file of a parts drawer. */
+/** Sentences of the codes that begin with `drawer.`: the file with the list of the parts you have. */
 export const drawerWording: WordingByCode = {
   'drawer.too-large': (v) => ({
-    sentence: `The parts list is longer than the ${v.most} lines that are read.`,
+    sentence: `The list of the parts you have is longer than the ${v.most} lines that are read.`,
     remedy: 'Split it, or leave out what you do not have.',
   }),
   'drawer.no-header': () => ({
-    sentence: 'The parts list has no first line with the names of its columns.',
+    sentence: 'The list of the parts you have has no first line with the names of its columns.',
     remedy: 'Begin it with: kind,value,tolerance,resistance,rating,price,count,note.',
   }),
   'drawer.unknown-column': (v, { line }) => ({

@@ -16,6 +16,10 @@ import { suitabilityWording } from './suitability.ts';
 
 /** Sentences of the design flaws. */
 export const findingsWording: WordingByCode = {
+  'finding.heavy-filling': (v, place) => ({
+    sentence: `${capital(placeWords(place, v))} is stuffed so heavily (${Math.round(Number(v.dragPaSPerM))} Pa·s/m, beyond ${v.mostPaSPerM}) that it no longer acts as one volume: its gain and tuning are only a hint.`,
+    remedy: 'Put in less or lighter filling, fill a smaller share, or line the walls instead.',
+  }),
   'finding.least-impedance': (v) => ({
     sentence: `Impedance falls to ${ohms(v.ohm)} at ${hertz(v.atHz)}; the amplifier is rated for no less than ${ohms(v.ratedOhm)}.`,
     remedy:
@@ -31,7 +35,7 @@ export const findingsWording: WordingByCode = {
     remedy: 'Lower the drive, or let the crossover cut earlier.',
   }),
   'finding.coil-heat': (v, place) => ({
-    sentence: `The voice coil of ${place.id} would reach ${degreesC(v.temperatureC)} in the long run of music whose peaks are those of this drive (${watts(v.powerW)} on average, peaks ${decibels(v.crestDb)} above); it is held to bear ${degreesC(v.limitC)}.`,
+    sentence: `The voice coil of ${place.id} would reach ${degreesC(v.temperatureC)} after long playing of music whose peaks are those of this drive (${watts(v.powerW)} on average, peaks ${decibels(v.crestDb)} above); its limit is ${degreesC(v.limitC)}.`,
     remedy:
       'Lower the drive, or let the crossover cut earlier. A coil that hot burns fingers and can char its former; let it cool before touching the driver.',
   }),
@@ -51,7 +55,9 @@ export const findingsWording: WordingByCode = {
   'finding.excursion': (v, place) => ({
     sentence: `${place.id} passes its linear excursion from ${hertz(v.lowHz)} to ${hertz(v.highHz)}: ${millimetres(v.peakM)} of ${millimetres(v.limitM)} one way, peak, worst at ${hertz(v.atHz)}.`,
     remedy:
-      'Lower the drive, tune the chamber lower or make it smaller, or put an active high-pass before the amplifier.',
+      v.behind === 'chamber'
+        ? 'Lower the drive, tune the chamber lower or make it smaller, or put an active high-pass before the amplifier.'
+        : 'Lower the drive, cross over higher, or put an active high-pass before the amplifier.',
   }),
   'finding.radiator-excursion': (v, place) => ({
     sentence: `${capital(placeWords(place, v))} passes its greatest excursion from ${hertz(v.lowHz)} to ${hertz(v.highHz)}: ${millimetres(v.peakM)} of ${millimetres(v.limitM)} one way, peak, worst at ${hertz(v.atHz)}.`,
@@ -109,7 +115,7 @@ export const findingsWording: WordingByCode = {
       remedy:
         v.suits === ''
           ? (reason?.remedy ?? 'Choose another driver.')
-          : `By its numbers it suits ${v.suits === 'open-baffle' ? 'an open baffle' : `a ${kindWords(v.suits)} box`}; or choose another driver for this one.`,
+          : `Its numbers suit ${v.suits === 'open-baffle' ? 'an open baffle' : `a ${kindWords(v.suits)} box`}; keep ${v.kind === 'open-baffle' ? 'the open baffle' : 'this box'} only with another driver.`,
     };
   },
 };

@@ -40,7 +40,7 @@ export const fitsWording: WordingByCode = {
     remedy: 'Extend the sweep downwards, or look whether the port is closed or the box leaks badly.',
   }),
   'fits.not-determined': () => ({
-    sentence: 'The sweep does not fix the values: several sets of them explain it equally well.',
+    sentence: 'The sweep does not fix the values: several sets of them fit it equally well.',
     remedy: 'Measure over a wider band and with more points round the peak.',
   }),
   'fits.sweep-coarse': (v) => ({
@@ -49,7 +49,7 @@ export const fitsWording: WordingByCode = {
   }),
   'fits.peak-at-edge': (v) => ({
     sentence: `The resonance at ${hertz(v.fsHz)} lies near an end of the sweep from ${hertz(v.fromHz)} to ${hertz(v.toHz)}.`,
-    remedy: 'Measure from below two thirds of the resonance to above four times of it.',
+    remedy: 'Measure from below two thirds of the resonance to above four times it.',
   }),
   'fits.leads-suspected': (v) => ({
     sentence: `The sweep gives Re = ${ohm(v.fittedOhm)}, the ohmmeter ${ohm(v.dcOhm)}: the difference may be leads, contacts or a warm coil.`,
@@ -60,19 +60,19 @@ export const fitsWording: WordingByCode = {
     remedy: 'Short the leads at the driver, measure them, and give their resistance.',
   }),
   'fits.coil-equivalent': (v) => ({
-    sentence: `The coil does not behave like ${coil(v.form)}, but more like ${coil(v.better)}; the coil values are equivalents, resonance and Re come from the better form.`,
+    sentence: `The coil does not behave like ${coil(v.form)}, but more like ${coil(v.better)}; its values here only stand in for it; resonance and Re come from the better form.`,
     remedy: 'Choose the better form where it can be entered, or trust the coil values only in the middle of the sweep.',
   }),
   'fits.model-misfit': (v) => ({
     sentence:
       v.narrowed === 1
         ? `No model of the coil fits the whole sweep; resonance and Re come from the part up to ${hertz(v.toHz)}.`
-        : 'The model does not fit the sweep as well as its noise would allow; the intervals have been widened.',
-    remedy: 'Look at the residual: a step, hum or a rattle shows there.',
+        : 'The model does not fit the sweep within its noise; the stated uncertainties have been widened.',
+    remedy: 'Look at what is left between sweep and model: a step, hum or a rattle shows there.',
   }),
   'fits.level-dependent': (v) => ({
     sentence: `${QUANTITIES.get(String(v.quantity)) ?? 'A value'} changes by ${percent(v.change)} between the two drive levels.`,
-    remedy: 'Use the softer sweep, and measure still softer until the values stay.',
+    remedy: 'Use the sweep at the lower level, and measure at still lower ones until the values stay.',
   }),
   'fits.added-too-little': (v) => ({
     sentence: `The second sweep moves the resonance by only ${percent(v.shift)}, which leaves Vas uncertain.`,
@@ -83,7 +83,7 @@ export const fitsWording: WordingByCode = {
     remedy: 'Look whether the two sweeps have been exchanged.',
   }),
   'fits.driver-moved': (v) => ({
-    sentence: `Round the box the driver appears with a moving mass ${percent(v.change)} off its own.`,
+    sentence: `In the box the driver seems to have a moving mass that differs by ${percent(v.change)} from its own in free air.`,
     remedy: 'Measure the driver again in free air, run in, at the same drive level.',
   }),
   'fits.loss-unusual': (v) => ({

@@ -44,6 +44,18 @@ export const speakerWording: WordingByCode = {
     sentence: `The listening point is only ${millimetres(v.distanceM)} from ${v.partId}.`,
     remedy: 'Listen from farther away; 0.1 m is the least.',
   }),
+  'speaker.roundings-too-long': (v, place) => ({
+    sentence: `The roundings of ${placeWords(place, v)} take ${millimetres(v.flaresM)} of its ${millimetres(v.lengthM)}.`,
+    remedy: 'Make them smaller, or the port longer: they lie within its length.',
+  }),
+  'speaker.bends-too-long': (v, place) => ({
+    sentence: `The bends of ${placeWords(place, v)} are longer than its ${millimetres(v.lengthM)} along the middle.`,
+    remedy: 'Take bends out, or make the port longer.',
+  }),
+  'speaker.filling-too-dense': (v, place) => ({
+    sentence: `The filling of ${placeWords(place, v)} is packed to ${kgPerM3(v.densityKgPerM3)}; beyond ${kgPerM3(v.mostKgPerM3)} it is a board, not fibre in air.`,
+    remedy: `Put less in: ${Number(v.least)} to ${Number(v.most)} kg/m³ is usual.`,
+  }),
   'speaker.export-free-air': () => ({
     sentence: 'The exported drivers stand in free air: the enclosure is not in the text.',
     remedy: 'Expect other impedances than here below some hundred hertz, where the enclosure acts on the drivers.',
@@ -57,3 +69,5 @@ export const speakerWording: WordingByCode = {
     remedy: 'Stay in that band in the simulator.',
   }),
 };
+
+const kgPerM3 = (value: string | number | undefined): string => `${Math.round(Number(value))} kg/m³`;

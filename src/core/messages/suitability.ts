@@ -1,9 +1,15 @@
 import { formatFigure } from './formatFigure.ts';
-import type { WordingByCode } from './problem.ts';
+import type { ProblemValues, WordingByCode } from './problem.ts';
 import { decibels, hertz, litres } from './shortFigures.ts';
 
 const q = (value: string | number | undefined): string => formatFigure(Number(value), 2);
 const PRACTICE = '(common practice, no source)';
+
+/** What a passive radiator in place of a port needs besides. */
+const radiatorWords = (v: ProblemValues): string =>
+  v.radiator === undefined
+    ? ''
+    : ` The radiator has to move more air than the driver: twice the cone’s area times stroke is usual ${PRACTICE}.`;
 
 /** Why a driver suits a kind of enclosure or does not: sentences of `suitability`, which end without saying which box is meant. */
 export const suitabilityWording: WordingByCode = {
@@ -16,11 +22,11 @@ export const suitabilityWording: WordingByCode = {
     remedy: 'Use a large box with filling, or an open baffle, or choose a driver with a lower Qts.',
   }),
   'suitability.sealed-high-ebp': (v) => ({
-    sentence: `fs/Qes = ${hertz(v.ebpHz)} is above ${hertz(v.limitHz)} ${PRACTICE}: flat in a sealed ${litres(v.volumeM3)}, it begins only at ${hertz(v.f3Hz)}.`,
+    sentence: `fs/Qes (EBP) = ${hertz(v.ebpHz)} is above ${hertz(v.limitHz)} ${PRACTICE}: flat in a sealed ${litres(v.volumeM3)}, it begins only at ${hertz(v.f3Hz)}.`,
     remedy: 'A vented box reaches lower with this driver.',
   }),
   'suitability.sealed-flat': (v) => ({
-    sentence: `Flat in a sealed ${litres(v.volumeM3)} from ${hertz(v.f3Hz)}; fs/Qes = ${hertz(v.ebpHz)}.`,
+    sentence: `Flat in a sealed ${litres(v.volumeM3)} from ${hertz(v.f3Hz)}; fs/Qes (EBP) = ${hertz(v.ebpHz)}.`,
     remedy: 'Nothing stands against it.',
   }),
   'suitability.vented-none': (v) => ({
@@ -28,22 +34,19 @@ export const suitabilityWording: WordingByCode = {
       Number(v.most) > Number(v.least)
         ? `Qts = ${q(v.qts)} has no flat vented box with QL = ${q(v.ql)}: those exist from ${q(v.least)} to ${q(v.most)}.`
         : `No flat vented box exists with a leak of QL = ${q(v.ql)}.`,
-    remedy: 'Seal the chamber, or choose a driver whose Qts lies in that range.',
+    remedy: 'Close the chamber for a sealed box, or choose a driver whose Qts lies in that range.',
   }),
   'suitability.vented-low-ebp': (v) => ({
-    sentence: `fs/Qes = ${hertz(v.ebpHz)} is below ${hertz(v.limitHz)} ${PRACTICE}: flat in ${litres(v.volumeM3)} tuned to ${hertz(v.tuningHz)}, but a sealed box is the usual choice.`,
+    sentence: `fs/Qes (EBP) = ${hertz(v.ebpHz)} is below ${hertz(v.limitHz)} ${PRACTICE}: flat in ${litres(v.volumeM3)} tuned to ${hertz(v.tuningHz)}, but a sealed box is the usual choice.${radiatorWords(v)}`,
     remedy: 'Compare it with the sealed box.',
   }),
   'suitability.vented-large': (v) => ({
-    sentence: `The flat box takes ${litres(v.volumeM3)}, ${formatFigure(Number(v.volumeM3) / Number(v.vasM3), 2)} times Vas, tuned to ${hertz(v.tuningHz)}.`,
+    sentence: `The flat box takes ${litres(v.volumeM3)}, ${formatFigure(Number(v.volumeM3) / Number(v.vasM3), 2)} times Vas, tuned to ${hertz(v.tuningHz)}.${radiatorWords(v)}`,
     remedy: 'A smaller box is possible with a rise before the roll-off.',
   }),
   'suitability.vented-flat': (v) => ({
-    sentence: `Flat in ${litres(v.volumeM3)} tuned to ${hertz(v.tuningHz)}, from ${hertz(v.f3Hz)}; fs/Qes = ${hertz(v.ebpHz)}.`,
-    remedy:
-      v.radiator === undefined
-        ? 'Nothing stands against it.'
-        : 'Its radiator has to move more air than the driver: twice the cone’s area times stroke is usual (common practice, no source).',
+    sentence: `Flat in ${litres(v.volumeM3)} tuned to ${hertz(v.tuningHz)}, from ${hertz(v.f3Hz)}; fs/Qes (EBP) = ${hertz(v.ebpHz)}.${radiatorWords(v)}`,
+    remedy: 'Nothing stands against it.',
   }),
   'suitability.band-pass': (v) => ({
     sentence:
@@ -54,7 +57,7 @@ export const suitabilityWording: WordingByCode = {
       Number(v.qts) >= Number(v.most) ? 'Choose a driver with a lower Qts.' : 'Look at width and gain of the band.',
   }),
   'suitability.open-baffle': (v) => ({
-    sentence: `Qts = ${q(v.qts)}: without a box the level at ${hertz(v.fsHz)} is ${decibels(v.levelDb)} re the band before the baffle’s own loss; from Qts = 0.7 it holds ${PRACTICE}.`,
+    sentence: `Qts = ${q(v.qts)}: without a box the level at ${hertz(v.fsHz)} lies ${decibels(Math.abs(Number(v.levelDb)))} ${Number(v.levelDb) < 0 ? 'below' : 'above'} that of the band above it, and the baffle takes more of the bass; from Qts = 0.7 up the bass holds.`,
     remedy: 'A lower Qts asks for a larger baffle, equalisation or a box.',
   }),
 };

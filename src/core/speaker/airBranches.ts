@@ -5,13 +5,13 @@ import { keptBranches } from './keptBranches.ts';
 import { lineBranches } from './lineBranches.ts';
 import type { ModelPassiveRadiator, SpeakerModel } from './model.ts';
 import { airNode, radiatorBranch } from './nodeNames.ts';
-import { portBranches } from './portBranches.ts';
+import { lossVolumeM3, portBranches } from './portBranches.ts';
 
 /** Chambers, leaks, ports, lines and passive radiators as branches. Flow out of a chamber counts as positive. */
 export function airBranches(model: SpeakerModel): Branch[] {
   const { densityKgPerM3, soundSpeedMPerS } = model.air;
   const air = [densityKgPerM3, soundSpeedMPerS, model.airTemperatureC];
-  const volumes = new Map(model.chambers.map(({ id, volumeM3 }) => [id, volumeM3]));
+  const volumes = new Map(model.chambers.map((chamber) => [chamber.id, lossVolumeM3(chamber)]));
   return [
     ...model.chambers.flatMap((chamber) => keptBranches(chamber, air, () => chamberBranches(chamber, model))),
     ...model.ports.flatMap((port) =>

@@ -9,7 +9,7 @@ import { viscousAir } from '../acoustics/viscousAir.ts';
 import { type Branch, RETURN } from '../circuit/index.ts';
 import type { ModelChamber, SpeakerModel } from './model.ts';
 import { airNode, leakBranch, volumeBranch } from './nodeNames.ts';
-import { MODEL_TEMPERATURE_C } from './portBranches.ts';
+import { lossVolumeM3, MODEL_TEMPERATURE_C } from './portBranches.ts';
 
 function airOf(chamber: ModelChamber, model: Pick<SpeakerModel, 'air' | 'airTemperatureC'>): Branch[] {
   const nodes = [airNode(chamber.id), RETURN] as const;
@@ -35,9 +35,9 @@ function airOf(chamber: ModelChamber, model: Pick<SpeakerModel, 'air' | 'airTemp
 
 /** The air of a chamber with what is put into it, and its leak, between its node and still air. */
 export function chamberBranches(chamber: ModelChamber, model: Pick<SpeakerModel, 'air' | 'airTemperatureC'>): Branch[] {
-  const { id, volumeM3, leak } = chamber;
+  const { id, leak } = chamber;
   const branches = airOf(chamber, model);
   if (leak === null) return branches;
-  const admittance = leakAdmittance({ volumeM3, leak }, model.air);
+  const admittance = leakAdmittance({ volumeM3: lossVolumeM3(chamber), leak }, model.air);
   return [...branches, { kind: 'admittance', id: leakBranch(id), nodes: [airNode(id), RETURN], admittance }];
 }

@@ -1,5 +1,6 @@
 import { type Branch, compileCircuit, inputImpedance, solveCircuit, tabulateAdmittances } from '../circuit/index.ts';
-import { blendWeight, unwrapPhase } from '../measured/index.ts';
+import { blendWeight } from '../measured/blendCurves.ts';
+import { unwrapPhase } from '../measured/unwrapPhase.ts';
 import { type Result, succeed } from '../messages/problem.ts';
 import { airBranches } from './airBranches.ts';
 import { driverBranches } from './driverBranches.ts';

@@ -1,5 +1,5 @@
 import type { Curve, Driver } from '../document/schema.ts';
-import { prepareMeasured } from '../measured/index.ts';
+import { prepareMeasured } from '../measured/prepareMeasured.ts';
 import type { Finding } from '../messages/problem.ts';
 import { measuredRemarks } from './measuredRemarks.ts';
 import type { AirProperties, ModelSpeaker } from './model.ts';

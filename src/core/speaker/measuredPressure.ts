@@ -1,4 +1,5 @@
-import { blendWeight, unwrapPhase } from '../measured/index.ts';
+import { blendWeight } from '../measured/blendCurves.ts';
+import { unwrapPhase } from '../measured/unwrapPhase.ts';
 import { complexCurve } from './complexCurve.ts';
 import type { ModelSpeaker, SpeakerModel } from './model.ts';
 import { directivityFactorInto, pistonDirectivityInto } from './radiate.ts';

@@ -1,5 +1,5 @@
 import type { Curve } from '../document/schema.ts';
-import type { PreparedCurve } from '../measured/index.ts';
+import type { PreparedCurve } from '../measured/prepareMeasured.ts';
 import type { Finding } from '../messages/problem.ts';
 
 /** Up to here a curve should reach; above, its last value holds. */

@@ -3,11 +3,14 @@ import { chamberComplianceM3PerPa, portAdmittance, portLossResistancePaSPerM3 } 
 import { viscousAir } from '../acoustics/viscousAir.ts';
 import { type Branch, RETURN } from '../circuit/index.ts';
 import { besideCone } from './driverBranches.ts';
-import type { ModelPort, SpeakerModel } from './model.ts';
+import type { ModelChamber, ModelPort, SpeakerModel } from './model.ts';
 import { airNode, mouthNode, portBranch } from './nodeNames.ts';
 
 /** Air at which the viscosity is taken where a model does not say. */
 export const MODEL_TEMPERATURE_C = 20;
+
+/** Volume with which stated losses become resistances: what is put in later does not change a tube or a seam. */
+export const lossVolumeM3 = ({ volumeM3, filling }: ModelChamber): number => filling?.netM3 ?? volumeM3;
 
 /**
  * A port as branches, from its chamber to the air outside or to another chamber: a mass with its losses, or a pipe with its
@@ -22,7 +25,7 @@ export function portBranches(
   const inside = airNode(port.chamberId);
   const outside = besideCone(port.toChamberId);
   if (port.pipe !== undefined && outside === RETURN) {
-    const compliance = chamberComplianceM3PerPa(chamber.volumeM3, model.air);
+    const compliance = chamberComplianceM3PerPa(lossVolumeM3(chamber), model.air);
     const stated = port.loss ? portLossResistancePaSPerM3(port.loss, compliance) : 0;
     const pipe = lossyPipe(
       {
@@ -48,7 +51,7 @@ export function portBranches(
       kind: 'admittance',
       id: portBranch(port.id),
       nodes: [inside, outside],
-      admittance: portAdmittance(port, chamber.volumeM3, model.air),
+      admittance: portAdmittance(port, lossVolumeM3(chamber), model.air),
     },
   ];
 }

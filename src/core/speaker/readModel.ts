@@ -8,6 +8,7 @@ import type { SpeakerModel } from './model.ts';
 import type { PathMemory } from './radiationPath.ts';
 import { readAmplifier } from './readAmplifier.ts';
 import { readChambers } from './readChambers.ts';
+import { fillingProblems, openingProblems } from './readLimits.ts';
 import { readOutlets } from './readOutlets.ts';
 import { readSpeakers } from './readSpeakers.ts';
 
@@ -79,6 +80,7 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
   for (const source of [
     ...speakers.map((s) => ({ id: s.partId, ...s.radiation })),
     ...[...ports, ...passiveRadiators].map((p) => ({ id: p.id, ...p.radiation })),
+    ...lines.flatMap((line) => (line.end.kind === 'open' ? [{ id: line.id, ...line.end.radiation }] : [])),
   ]) {
     if (source.distanceM >= LEAST_DISTANCE_M) continue;
     problems.push(
@@ -89,6 +91,7 @@ export function readModel(project: Project, paths: PathMemory = new Map()): Resu
       ),
     );
   }
+  problems.push(...openingProblems(project, ports), ...fillingProblems(enclosure));
   for (const { id, chamberId } of enclosure.ports) {
     if (volumes.has(chamberId)) continue;
     problems.push(problem('speaker.unknown-chamber', { kind: 'port', id }, { chamberId }));

@@ -7,12 +7,14 @@ export function Clashes({ build }: { readonly build: Build }) {
   const { clashes, names, read, project } = build;
   const left = [
     ...(read.inside.length > 0
-      ? [`Their board is on this sheet, the hole in it is not: ${read.inside.map(names.thing).join(', ')}.`]
+      ? [`The board they sit on is listed; its hole is not: ${read.inside.map(names.thing).join(', ')}.`]
       : []),
     ...(project.enclosure.passiveRadiators.length > 0
       ? ['Passive radiators are not on this sheet: add their holes yourself.']
       : []),
-    ...(project.enclosure.lines.length > 0 ? ['Lines are not on this sheet: add their boards yourself.'] : []),
+    ...(project.enclosure.lines.length > 0
+      ? ['Transmission lines are not on this sheet: add their boards yourself.']
+      : []),
   ];
   const found = (severity: Interference['severity']) =>
     clashes.ok ? clashes.value.filter((clash) => clash.severity === severity).map(names.named) : [];

@@ -4,7 +4,7 @@ import { dragBy, field, openApp, savedProject, typeInto } from './page.ts';
 
 const button = (page: Page, name: string | RegExp): Locator =>
   page.getByRole('button', typeof name === 'string' ? { name, exact: true } : { name });
-const panels = (page: Page): Locator => page.getByRole('region', { name: 'Parts of the enclosure' });
+const panels = (page: Page): Locator => page.getByRole('region', { name: 'Parts of the cabinet' });
 const chip = (page: Page, name: RegExp): Locator =>
   panels(page).locator('.enclosure-chips').getByRole('button', { name });
 const readout = (page: Page): Locator => page.getByTestId('map-readout');

@@ -218,7 +218,7 @@ test('what cannot be built or solved is said where it was done, and the last goo
   };
 
   await page
-    .getByRole('region', { name: 'Parts of the enclosure' })
+    .getByRole('region', { name: 'Parts of the cabinet' })
     .getByRole('button', { name: 'Chamber 1', exact: true })
     .click();
   await test.step('numbers that no box can have', async () => {

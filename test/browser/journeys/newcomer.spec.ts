@@ -174,7 +174,7 @@ test("a newcomer's slips are said with their place, and the last good picture st
 
   await test.step('a negative volume is refused where it is typed', async () => {
     await page
-      .getByRole('region', { name: 'Parts of the enclosure' })
+      .getByRole('region', { name: 'Parts of the cabinet' })
       .getByRole('button', { name: 'Chamber 1', exact: true })
       .click();
     await page.getByLabel('Volume of Chamber 1').selectOption({ label: 'as stated' });

@@ -22,8 +22,8 @@ async function edit(page: Page, name: string, text: string, shown: RegExp): Prom
 /** Ends the page's process as a crash would: no event reaches the page, nothing can be written any more. */
 async function kill(page: Page): Promise<void> {
   const crashed = page.waitForEvent('crash');
-  const session = await page.context().newCDPSession(page);
-  void session.send('Page.crash').catch(() => undefined);
+  const devtools = await page.context().newCDPSession(page);
+  void devtools.send('Page.crash').catch(() => undefined);
   await crashed;
   await page.close();
 }

@@ -214,7 +214,8 @@ describe('solveCircuit', () => {
         source('V1', ['in', '0'], 1, 0),
         capacitor('C1', ['in', 'a'], { farad: 1e-7, esrOhm: 1 }),
         coilOf('L1', ['a', 'b'], 130e-6),
-        resistor('R1', ['a', 'c'], 0.1),
+        coilOf('L2', ['b', 'end'], 1e-5),
+        resistor('R1', ['b', 'c'], 0.1),
         capacitor('C2', ['c', 'd'], { farad: 640e-6, esrOhm: 0 }),
         resistor('R2', ['d', '0'], 1e6),
       ],
@@ -222,18 +223,21 @@ describe('solveCircuit', () => {
     );
     expect(solution.suspect[0]).toBe(1);
     [31.4, 3140].forEach((omega, f) => {
-      // Up to a millionth may cancel unwatched: 1e-10.
-      // 1 MΩ behind 1.1 Ω and both capacitors; no current flows in L1.
+      // One current through all but L2: 1 MΩ behind 1.1 Ω, both capacitors and L1.
       const x = -1 / (omega * 1e-7);
-      const y = -1 / (omega * 640e-6);
-      const squared = (1e6 + 1.1) ** 2 + (x + y) ** 2;
-      const current = { re: (1e6 + 1.1) / squared, im: -(x + y) / squared };
+      const y = omega * 130e-6;
+      const z = -1 / (omega * 640e-6);
+      const r = 1e6 + 1.1;
+      const squared = r * r + (x + y + z) ** 2;
+      const current = { re: r / squared, im: -(x + y + z) / squared };
       const a = { re: 1 - (current.re - current.im * x), im: -(current.im + current.re * x) };
-      for (const node of ['a', 'b']) {
-        expect(Math.abs(solution.potential(node).re[f]! - a.re)).toBeLessThan(1e-10);
-        expect(Math.abs(solution.potential(node).im[f]! - a.im)).toBeLessThan(1e-10);
+      const b = { re: a.re + current.im * y, im: a.im - current.re * y };
+      const d = { re: 1e6 * current.re, im: 1e6 * current.im };
+      for (const [node, expected] of Object.entries({ a, b, end: b, d })) {
+        const { re, im } = solution.potential(node);
+        // Up to a millionth may cancel unwatched: 1e-10.
+        expect(Math.hypot(re[f]! - expected.re, im[f]! - expected.im)).toBeLessThan(1e-10);
       }
-      expect(Math.abs(solution.potential('d').re[f]! - 1e6 * current.re)).toBeLessThan(1e-10);
     });
   });
 

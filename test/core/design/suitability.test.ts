@@ -29,7 +29,7 @@ describe('suitability', () => {
 
   it('gives its numbers in the reason', () => {
     const [sealed, vented] = suitability({ fsHz: 33, qes: 0.4, qts: 0.367346939, vasM3: 0.057 }, 7);
-    expect(word(vented!.reason).sentence).toBe('Flat in 37.3 L tuned to 36 Hz, from 38.9 Hz; fs/Qes = 82.5 Hz.');
+    expect(word(vented!.reason).sentence).toBe('Flat in 37.3 L tuned to 36 Hz, from 38.9 Hz; fs/Qes (EBP) = 82.5 Hz.');
     expect(word(sealed!.reason).sentence).toMatch(/^Flat in a sealed 21\.1 L from 63\.5 Hz/);
   });
 

@@ -133,6 +133,24 @@ describe('leastSquares', () => {
     expect(open.sumOfSquares).toBeLessThan(1e-20);
   });
 
+  it('takes the variance that it is told', () => {
+    const fitWith = (variance: 'estimated' | 'known' | 'at-least-known', apart: number) =>
+      leastSquares({
+        parameters: [linear(1)],
+        count: 2,
+        residualsInto: (out, [p]) => {
+          out[0] = p! - 3;
+          out[1] = p! - 3 - apart;
+        },
+        variance,
+      }).covariance![0]!;
+    // The mean of two numbers: s²/2, s² their half squared distance.
+    expect(fitWith('estimated', 0.2)).toBeCloseTo(0.01, 8);
+    expect(fitWith('known', 0.2)).toBeCloseTo(0.5, 8);
+    expect(fitWith('at-least-known', 0.2)).toBeCloseTo(0.5, 8);
+    expect(fitWith('at-least-known', 4)).toBeCloseTo(4, 7);
+  });
+
   it('says what it could not do', () => {
     const xs = [1, 2, 3, 4];
     const twins = fitCurve(xs, [2, 4, 6, 8], [log(1), log(1)], (x, b) => b[0]! * b[1]! * x);

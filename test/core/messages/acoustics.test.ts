@@ -21,7 +21,7 @@ describe('what to do about a section that cannot reach a tuning', () => {
   const number = (pattern: RegExp) => Number(pattern.exec(remedy)?.[1]);
 
   it('names a section, a number of ports and a volume, each of which just reaches it', () => {
-    const section = number(/over ([\d.]+) times the section/);
+    const section = number(/over ([\d.]+) times the cross-section/);
     const many = number(/over ([\d.]+) times as many/);
     const share = number(/under ([\d.]+) % of its volume/) / 100;
     const reached = [
@@ -44,7 +44,7 @@ describe('what to do without a flat vented box', () => {
     return word(found.problems[0]!);
   };
   it('depends on which end of the range the driver is beyond', () => {
-    expect(said(0.8, 7).remedy).toMatch(/^Seal the chamber, where the Qtc will lie above 0\.8/);
+    expect(said(0.8, 7).remedy).toMatch(/^Take the port out for a sealed box, where the Qtc will lie above 0\.8/);
     expect(said(0.1, 7).remedy).toMatch(/higher Qts/);
     expect(said(0.1, 7).remedy).not.toMatch(/[Ss]eal/);
     expect(said(0.8, 7).sentence).toMatch(/it works from 0\.15 to 0\.608\.$/);

@@ -21,7 +21,7 @@ export function unit(a: Vector): Vector {
 
 /** Two directions at right angles to an axis of length 1 and to each other, right-handed with it. */
 export function across(axis: Vector): readonly [Vector, Vector] {
-  const helper: Vector = Math.abs(axis[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0];
-  const first = unit(cross(axis, helper));
+  const aside: Vector = Math.abs(axis[0]) < 0.9 ? [1, 0, 0] : [0, 1, 0];
+  const first = unit(cross(axis, aside));
   return [first, cross(axis, first)];
 }

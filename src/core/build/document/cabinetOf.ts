@@ -226,7 +226,7 @@ function contentsOf({ enclosure }: Project, spaceOf: SpaceOf): Contents[] {
         ];
   const stated = enclosure.chambers.flatMap(({ id, bracesM3, volume }): Contents[] =>
     bracesM3 > 0 && volume.kind === 'geometry'
-      ? [{ id: `braces in ${id}`, chamberId: spaceOf(id, 0), volumeM3: bracesM3 }]
+      ? [{ id: `braces in ${id}`, chamberId: spaceOf(id, 0), volumeM3: bracesM3, isBrace: true }]
       : [],
   );
   return [...boards, ...stated];

@@ -59,7 +59,7 @@ export function dividersOf(enclosure: Enclosure): Result<readonly Divider[]> {
   } else if (lower !== null) {
     rename(dividers, above, lower);
   }
-  return succeed([...dividers, ...boardsBehind(stack, enclosure, unused)]);
+  return succeed([...dividers, ...boardsBehind(stack, enclosure, unused, dividers.length > 0)]);
 }
 
 /** The highest space takes its chamber's name; a single chamber that fills the cabinet leaves no board to rename. */
@@ -72,6 +72,7 @@ function boardsBehind(
   stack: readonly { readonly chamber: Chamber; readonly bottomM: number; readonly topM: number }[],
   enclosure: Enclosure,
   used: number,
+  parted: boolean,
 ): Divider[] {
   const { panelM } = enclosure;
   return stack.flatMap(({ chamber, bottomM, topM }, i) => {
@@ -84,7 +85,8 @@ function boardsBehind(
     return [
       {
         id: `board behind ${chamber.id}`,
-        parts: chamber.id,
+        // A single chamber that fills the height is the whole inside until this board.
+        parts: parted ? chamber.id : WHOLE_INSIDE,
         axis: 'z' as const,
         atM,
         thicknessM: panelM,

@@ -1,3 +1,4 @@
+import { endClearance } from '../../acoustics/port/endClearance.ts';
 import type { Cabinet, CabinetPort } from '../panels/cabinet.ts';
 import type { InnerSpaces } from '../panels/chamberSpaces.ts';
 import { pointOnWall, type Shell } from '../panels/shell.ts';
@@ -50,11 +51,7 @@ const openSidesM = ({
     .filter((side) => !sharedWalls.includes(side))
     .reduce((sum, side) => sum + (side === 'top' || side === 'bottom' ? widthM : heightM), 0);
 
-/**
- * Room behind the inner end of a port. The air turns through the opening between the end and the wall it faces: perimeter times
- * distance must reach the section, which for a round bore is half its radius; practice keeps a whole diameter (for a slot its
- * lesser side). Source: continuity of flow; the diameter from memory, no source.
- */
+/** Room behind the inner end of a port: `endClearance`. */
 function endFaults(port: CabinetPort, spaces: readonly HalfSpace[], shell: Shell): Interference[] {
   const own = shell.walls[port.at.wall];
   const end = along(pointOnWall(shell, port.at), own.outer.normal, -port.lengthM);
@@ -63,8 +60,10 @@ function endFaults(port: CabinetPort, spaces: readonly HalfSpace[], shell: Shell
     return inwards > 1e-9 ? Math.min(least, depthOf(face, end) / inwards) : least;
   }, Number.POSITIVE_INFINITY);
   const { shape } = port;
-  const leastM = shape.kind === 'round' ? shape.boreDiameterM / 4 : (shape.widthM * shape.heightM) / openSidesM(shape);
-  const usualM = shape.kind === 'round' ? shape.boreDiameterM : Math.min(shape.widthM, shape.heightM);
+  const { leastM, wishedM: usualM } =
+    shape.kind === 'round'
+      ? endClearance({ kind: 'round', diameterM: shape.boreDiameterM })
+      : endClearance(shape, openSidesM(shape));
   const place = { kind: 'port', id: port.id } as const;
   const names = { name: port.id };
   if (behindM < -TOUCHING_M)

@@ -134,6 +134,8 @@ export interface Contents {
   readonly id: string;
   readonly chamberId: string;
   readonly volumeM3: number;
+  /** Braces of which only the volume is known. */
+  readonly isBrace?: boolean;
 }
 
 export interface Cabinet {

@@ -8,7 +8,9 @@ import { readCabinet } from './readCabinet.ts';
 export interface WoodenChamber {
   readonly chamberId: string;
   readonly grossM3: number;
+  /** All braces, and of them those of which only the volume is known. */
   readonly bracesM3: number;
+  readonly statedBracesM3: number;
   readonly driversM3: number;
   readonly portsM3: number;
   readonly contentsM3: number;
@@ -37,12 +39,16 @@ export function volumesOf(cabinet: Cabinet): Result<CabinetVolumes> {
     const here = <T extends { readonly chamberId: string }>(list: readonly T[]) =>
       list.filter((one) => one.chamberId === chamberId);
     const grossM3 = volumeOf(space);
-    const bracesM3 = sum(here(cabinet.braces).map((brace) => braceWoodM3(brace, space)));
+    const contents = here(cabinet.contents);
+    const volumeWhere = (isBrace: boolean): number =>
+      sum(contents.flatMap((one) => ((one.isBrace ?? false) === isBrace ? [one.volumeM3] : [])));
+    const statedBracesM3 = volumeWhere(true);
+    const bracesM3 = sum(here(cabinet.braces).map((brace) => braceWoodM3(brace, space))) + statedBracesM3;
     const driversM3 = sum(here(cabinet.drivers).map(({ displacedM3 }) => displacedM3));
     const portsM3 = sum(here(cabinet.ports).map((port) => portSpaceM3(port, cabinet.thicknessM[port.at.wall])));
-    const contentsM3 = sum(here(cabinet.contents).map(({ volumeM3 }) => volumeM3));
+    const contentsM3 = volumeWhere(false);
     const netM3 = grossM3 - bracesM3 - driversM3 - portsM3 - contentsM3;
-    return { chamberId, grossM3, bracesM3, driversM3, portsM3, contentsM3, netM3 };
+    return { chamberId, grossM3, bracesM3, statedBracesM3, driversM3, portsM3, contentsM3, netM3 };
   });
   const airless = chambers.filter(({ netM3 }) => !(netM3 > 0));
   if (airless.length > 0)

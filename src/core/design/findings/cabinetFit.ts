@@ -1,12 +1,9 @@
 import { cabinetOf } from '../../build/document/index.ts';
-import { interferences } from '../../build/index.ts';
+import { interferences, USUAL_WEB_M } from '../../build/index.ts';
 import { thingName } from '../../document/describe/thingName.ts';
 import type { Project } from '../../document/schema.ts';
 import type { Finding, Problem } from '../../messages/problem.ts';
 import type { Check } from './context.ts';
-
-/** Wood that should be left beside a cut-out. Common practice, no source. */
-const WEB_M = 0.008;
 
 interface Known {
   readonly drivers: Project['drivers'];
@@ -32,7 +29,7 @@ export const cabinetFit: Check = ({ project }) => {
 function faultsOf(project: Project): Finding[] {
   const read = cabinetOf(project);
   if (!read.ok) return read.problems.map((flaw) => said(flaw, 'warning', project));
-  const found = interferences(read.value.cabinet, WEB_M);
+  const found = interferences(read.value.cabinet, USUAL_WEB_M);
   if (!found.ok) return found.problems.map((flaw) => said(flaw, 'warning', project));
   return found.value.map((flaw) => said(flaw, flaw.severity === 'fault' ? 'warning' : 'note', project));
 }

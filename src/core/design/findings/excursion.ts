@@ -5,14 +5,20 @@ import type { Check } from './context.ts';
 const FROM_HZ = 20;
 
 /** Cones and passive radiators that pass their greatest excursion (one way, peak) at the set drive, with the band in which they do. */
-export const excursion: Check = ({ figures, simulation }) => [
-  ...figures.excursions.flatMap(({ partId, ...travel }) =>
-    pastLimit(
-      { ...travel, code: 'finding.excursion', place: { kind: 'part', id: partId } },
+export const excursion: Check = ({ model, figures, simulation }) => [
+  ...figures.excursions.flatMap(({ partId, ...travel }) => {
+    const inChamber = model.speakers.some((speaker) => speaker.partId === partId && speaker.chamberId !== null);
+    return pastLimit(
+      {
+        ...travel,
+        code: 'finding.excursion',
+        place: { kind: 'part', id: partId },
+        about: { behind: inChamber ? 'chamber' : 'none' },
+      },
       simulation.speakers.find((s) => s.partId === partId)!.excursionPeakM,
       simulation.frequenciesHz,
-    ),
-  ),
+    );
+  }),
   ...figures.radiatorExcursions.flatMap(({ id, ...travel }) =>
     pastLimit(
       { ...travel, code: 'finding.radiator-excursion', place: { kind: 'radiator', id } },
@@ -26,10 +32,12 @@ interface Travel extends Pick<Finding, 'code' | 'place'> {
   readonly peakM: number;
   readonly atHz: number;
   readonly limitM: number | null;
+  /** What the sentence has to know besides. */
+  readonly about?: Finding['values'];
 }
 
 function pastLimit(
-  { code, place, peakM, atHz, limitM }: Travel,
+  { code, place, peakM, atHz, limitM, about }: Travel,
   excursionPeakM: Float64Array,
   frequenciesHz: Float64Array,
 ): Finding[] {
@@ -47,7 +55,7 @@ function pastLimit(
       severity: peakM > 2 * limitM ? 'danger' : 'warning',
       code,
       place,
-      values: { peakM, atHz, limitM, lowHz, highHz },
+      values: { ...about, peakM, atHz, limitM, lowHz, highHz },
     },
   ];
 }

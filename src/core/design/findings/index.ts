@@ -3,6 +3,7 @@ import { coilHeat } from './coilHeat.ts';
 import type { Check, Context } from './context.ts';
 import { crossoverPolarity } from './crossoverPolarity.ts';
 import { excursion } from './excursion.ts';
+import { heavyFilling } from './heavyFilling.ts';
 import { leastImpedance } from './leastImpedance.ts';
 import { loudness } from './loudness.ts';
 import { partPower } from './partPower.ts';
@@ -19,6 +20,7 @@ const checks: readonly Check[] = [
   portSpeed,
   silentWay,
   loudness,
+  heavyFilling,
 ];
 const weight = { danger: 0, warning: 1, note: 2 };
 

@@ -1,5 +1,6 @@
 import type { Place } from '../../messages/problem.ts';
 import type { Project } from '../schema.ts';
+import { portName } from './portName.ts';
 
 type Named = Pick<Project, 'drivers' | 'enclosure'> & Partial<Pick<Project, 'curves'>>;
 type Thing = { readonly id: string; readonly name?: string };
@@ -23,14 +24,14 @@ export function thingName(kind: Place['kind'], id: string, { drivers, enclosure,
     case 'radiator':
       return named(passiveRadiators, 'passive radiator');
     case 'duct':
-      return named(lines, 'line');
+      return named(lines, 'transmission line');
     case 'brace':
       return named(enclosure.wood.braces);
     case 'curve':
       return named(curves);
     case 'port':
       if (!ports.some((port) => port.id === id)) return null;
-      return ports.length === 1 ? 'the port' : /^port\b/i.test(id) ? id : `port ${id}`;
+      return ports.length === 1 ? 'the port' : portName(id);
     default:
       return null;
   }

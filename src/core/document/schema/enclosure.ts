@@ -27,7 +27,7 @@ export const chamberSchema = z.strictObject({
   name: z.string().check(z.maxLength(80)),
   volume: chamberVolumeSchema,
   bracesM3: nonNegative,
-  /** Apparent over net volume that the filling gives, as the person states it: 1 empty, about 1.35 at most. */
+  /** Apparent over net volume that the filling gives, as the person states it: 1 empty; 1.4 in theory, seldom above 1.35 (both from memory). */
   fillGain: positive,
   leak: z.nullable(lossQ),
   absorption: z.nullable(lossQ),

@@ -4,7 +4,7 @@ import { freshId } from './freshId.ts';
 /** A line to start from: 1.5 m, straight, half filled with polyester wadding, open low on the back. */
 export const newLine = (project: Project, chamberId: string): Line => ({
   id: freshId('line', project.enclosure.lines),
-  name: `Line ${project.enclosure.lines.length + 1}`,
+  name: `Transmission line ${project.enclosure.lines.length + 1}`,
   chamberId,
   lengthM: 1.5,
   startAreaM2: 0.015,

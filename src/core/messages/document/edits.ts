@@ -95,7 +95,7 @@ export const editWording: WordingByCode = {
   }),
   'document.amplifier-kept': (values) => ({
     sentence: `The text has no amplifier line; this one was kept from the circuit before: “${values.line}”.`,
-    remedy: 'Write a V line to drive the circuit otherwise.',
+    remedy: 'Write a V line to set the amplifier yourself.',
   }),
   'document.name-taken': (values) => ({
     sentence: `The name “${values.to}” is already used in this circuit.`,

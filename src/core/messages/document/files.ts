@@ -61,6 +61,10 @@ export const fileWording: WordingByCode = {
     sentence: `The prediction failed unexpectedly (${values.detail}). The last good picture stays.`,
     remedy: 'Undo the last change; this is a fault of the program.',
   }),
+  'document.not-read': (values) => ({
+    sentence: `The file could not be read: ${values.detail}.`,
+    remedy: 'Load the page again, with the network on for once, and drop the file again.',
+  }),
   'document.not-drawn': (values) => ({
     sentence: `The circuit could not be drawn (${values.detail}). The last good drawing stays.`,
     remedy: 'Undo the last change; this is a fault of the program.',

@@ -24,7 +24,9 @@ export function BoardFields() {
     const [first] = chambers;
     if (first === undefined) return <p className="build-soft">A board needs a chamber first.</p>;
     return (
-      <SayingButton command={() => set({ chamberId: first.id, ...USUAL_BOARD })}>Count a crossover board</SayingButton>
+      <SayingButton command={() => set({ chamberId: first.id, ...USUAL_BOARD })}>
+        Allow for a crossover board
+      </SayingButton>
     );
   }
   return (
@@ -46,7 +48,7 @@ export function BoardFields() {
           command={(next) => set({ ...board, [field]: next })}
         />
       ))}
-      <SayingButton command={() => set(null)}>Count no board</SayingButton>
+      <SayingButton command={() => set(null)}>Leave it out</SayingButton>
     </>
   );
 }

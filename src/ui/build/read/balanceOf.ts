@@ -16,6 +16,6 @@ export function balanceOf(panels: readonly Panel[], { outerM3, chambers }: Cabin
   const boards = panels.filter(({ kind }) => kind !== 'port-board');
   const woodM3 = boards.reduce((sum, panel) => sum + panel.woodM3, 0);
   const airM3 = chambers.reduce((sum, { netM3 }) => sum + netM3, 0);
-  const contentsM3 = chambers.reduce((sum, c) => sum + c.driversM3 + c.portsM3 + c.contentsM3, 0);
+  const contentsM3 = chambers.reduce((sum, c) => sum + c.driversM3 + c.portsM3 + c.contentsM3 + c.statedBracesM3, 0);
   return { woodM3, airM3, contentsM3, outerM3, offShare: (woodM3 + airM3 + contentsM3) / outerM3 - 1 };
 }

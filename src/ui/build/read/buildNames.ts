@@ -1,3 +1,4 @@
+import { portName } from '../../../core/document/describe/portName.ts';
 import type { Project } from '../../../core/document/schema.ts';
 import type { Problem } from '../../../core/messages/problem.ts';
 import { waysInOrder } from '../../waysInOrder.ts';
@@ -39,7 +40,7 @@ export function buildNames(project: Project, spaces: readonly string[] = []): Bu
   };
   const port = (id: string): string | null => {
     const owner = ports.find((one) => id === one.id || (one.count > 1 && id.startsWith(`${one.id} `)));
-    return owner === undefined ? null : /^port\b/i.test(id) ? id : `port ${id}`;
+    return owner === undefined ? null : portName(id);
   };
   const thing = (id: string): string =>
     ways.find(({ speakerId }) => speakerId === id)?.name ?? port(id) ?? brace(id) ?? chamberName(id) ?? id;

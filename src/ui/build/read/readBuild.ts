@@ -1,6 +1,6 @@
 import { airProperties } from '../../../core/acoustics/airProperties.ts';
 import { type CabinetOfProject, cabinetOf } from '../../../core/build/document/cabinetOf.ts';
-import { type Interference, interferences } from '../../../core/build/fit/index.ts';
+import { type Interference, interferences, USUAL_WEB_M } from '../../../core/build/fit/index.ts';
 import {
   type CabinetVolumes,
   type ChamberWaves,
@@ -37,8 +37,6 @@ export interface Build {
   readonly guessed: ReadonlySet<string>;
 }
 
-/** Wood to be left between two cut-outs, and between a cut-out and what stands behind its edge. Common practice, no source. */
-const WEB_M = 0.01;
 const WAVES_SHOWN = 3;
 
 const known = new WeakMap<Project, Result<Build>>();
@@ -67,7 +65,7 @@ function read(project: Project): Result<Build> {
     lines: cutList(panels.value).map((line, i) => ({ ...line, mark: markOf(i), partId: line.panels.join(' + ') })),
     volumes: volumesOf(cabinet.value.cabinet),
     waves: air.ok ? standingWaves(cabinet.value.cabinet, WAVES_SHOWN, air.value.soundSpeedMPerS) : air,
-    clashes: interferences(cabinet.value.cabinet, WEB_M),
+    clashes: interferences(cabinet.value.cabinet, USUAL_WEB_M),
     guessed: new Set([...guessedFittings(project)].filter(([, { open }]) => open.size > 0).map(([id]) => id)),
   });
 }

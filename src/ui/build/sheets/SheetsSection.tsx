@@ -62,7 +62,7 @@ function Progress({ found }: { readonly found: SheetLayouts<Build> }) {
         {state === 'failed' && !stale
           ? 'The boards could not be laid out: this browser did not start the search. Load the page again.'
           : stale
-            ? 'Laying out anew; what stands below is of before.'
+            ? 'Working out a new layout; the one below is from before the change.'
             : searching
               ? 'Looking for a layout with fewer boards.'
               : state === 'stopped'

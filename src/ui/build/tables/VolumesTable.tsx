@@ -79,13 +79,14 @@ function Volumes({ build, volumes }: { readonly build: Build; readonly volumes: 
       </p>
       {off.map(({ chamberId, netM3, predictedM3 }) => (
         <p key={chamberId} className="build-warn">
-          The prediction counts with {litres(predictedM3, system)} in {names.space(chamberId)}; the boards leave{' '}
+          The prediction uses {litres(predictedM3, system)} in {names.space(chamberId)}; the boards leave{' '}
           {litres(netM3, system)}.
         </p>
       ))}
       {read.placeless.length > 0 ? (
         <p className="build-warn">
-          Stated size without a place, so that no boards part it off: {read.placeless.map(names.space).join(', ')}.
+          These chambers have a volume but no place, so no dividers are drawn for them:{' '}
+          {read.placeless.map(names.space).join(', ')}.
         </p>
       ) : null}
     </>

@@ -1,3 +1,4 @@
+import { portName } from '../../../core/document/describe/portName.ts';
 import { figure, type WhyInput, type WhyNote } from './whyNote.ts';
 
 /** Why a ported chamber is tuned where it is: its air as a spring, the air in its ports as a mass. */
@@ -16,7 +17,7 @@ export function whyTuning({ evaluation, units }: WhyInput, chamberId: string): W
       ...ports.flatMap((port) => [
         {
           symbol: 'S',
-          meaning: `cross-section of port ${port.id}, all together`,
+          meaning: `cross-section of ${portName(port.id)}, all together`,
           value: figure(port.areaM2, 'area', units),
         },
         {

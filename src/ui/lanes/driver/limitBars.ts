@@ -57,10 +57,10 @@ const heatBars = (speakerId: string, { coilHeats }: KeyFigures, startC: number, 
       const of = isStated ? 'what its data sheet states' : 'usual values for its size, from memory, spread a factor 2';
       return {
         name: 'coil heat',
-        about: `Temperature of the voice coil in the long run of music whose peaks are those of the sine at the set drive; by ${of}`,
+        about: `Temperature of the voice coil after long playing of music whose peaks are those of the sine at the set drive; by ${of}`,
         share: riseK / Math.max(limitC - startC, 1),
         amount: `${degrees(temperatureC, system)} of ${figureText(limitC, 'temperature', system)}`,
-        where: isStated ? 'with music' : 'usual values',
+        where: isStated ? 'with music' : '(usual values)',
       };
     });
 
@@ -86,7 +86,7 @@ function openingBars(speakerId: string, figures: KeyFigures, project: Project, a
     }),
     ...lines.filter(isNear).flatMap((line) => {
       const air = figures.lineSpeeds.find(({ id }) => id === line.id);
-      const about = airAbout(`the mouth of the line “${thingName('duct', line.id, project)}”`);
+      const about = airAbout(`the mouth of the transmission line “${thingName('duct', line.id, project)}”`);
       return air ? [{ name: numbered('line air', lines, line), about, ...streaming(air, at) }] : [];
     }),
   ];

@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { portName } from '../../../core/document/describe/portName.ts';
 import type { Selection } from '../../../state/workbench.ts';
 import { FieldRow } from '../../fields/FieldRow.tsx';
 import { QuantityField } from '../../fields/QuantityField.tsx';
@@ -15,9 +16,6 @@ import { RadiatorPanel } from './panels/RadiatorPanel.tsx';
 import './enclosure-panels.css';
 import './panels/panels.css';
 import { useWays } from '../useWays.ts';
-
-/** Ids of new ports say "port" already. */
-const portWords = (id: string): string => (/^port\b/i.test(id) ? id.replace('-', ' ') : `port ${id}`);
 
 /** What of the cabinet can be picked, as a row of buttons, and all about the one that is. */
 export function EnclosurePanels() {
@@ -55,15 +53,15 @@ export function EnclosurePanels() {
     return ways.find((entry) => inside.includes(entry.speakerId))?.index ?? null;
   };
   return (
-    <section ref={panels} className="enclosure-panels" aria-label="Parts of the enclosure">
+    <section ref={panels} className="enclosure-panels" aria-label="Parts of the cabinet">
       <div className="enclosure-chips">
         {ways.map((entry) => chip('speaker', entry.speakerId, entry.name, entry.index))}
         {chambers.map((entry) => chip('chamber', entry.id, entry.name, indexOf(entry.id)))}
-        {ports.map((entry) => chip('port', entry.id, portWords(entry.id), indexOf(entry.chamberId)))}
+        {ports.map((entry) => chip('port', entry.id, portName(entry.id), indexOf(entry.chamberId)))}
         {passiveRadiators.map((entry) =>
           chip('radiator', entry.id, entry.name || 'passive radiator', indexOf(entry.chamberId)),
         )}
-        {lines.map((entry) => chip('duct', entry.id, entry.name || 'line', indexOf(entry.chamberId)))}
+        {lines.map((entry) => chip('duct', entry.id, entry.name || 'transmission line', indexOf(entry.chamberId)))}
       </div>
       {chamber ? <ChamberPanel chamber={chamber} /> : null}
       {port ? <PortPanel port={port} /> : null}

@@ -60,8 +60,18 @@ export function MountPanel({ way, mount }: { readonly way: Way; readonly mount: 
           <MountAir way={way} mount={mount} />
         </div>
       </div>
-      <StartingPoints way={way} />
-      <Suitabilities speakerId={way.speakerId} name={way.name} />
+      {needsNoBox(way, mount) ? (
+        <p className="enclosure-small lane-soft">This driver needs no box.</p>
+      ) : (
+        <>
+          <StartingPoints way={way} />
+          <Suitabilities speakerId={way.speakerId} name={way.name} />
+        </>
+      )}
     </div>
   );
 }
+
+/** Tweeters are closed at their backs; another driver may be so by choice. */
+const needsNoBox = ({ driver }: Way, { chamberId, back }: Mount): boolean =>
+  driver?.role === 'tweeter' || (chamberId === null && back === 'closed');

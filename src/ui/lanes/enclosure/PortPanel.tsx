@@ -1,4 +1,5 @@
 import type { Command } from '../../../core/document/command.ts';
+import { portName } from '../../../core/document/describe/portName.ts';
 import type { Port } from '../../../core/document/schema.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { FieldRow } from '../../fields/FieldRow.tsx';
@@ -34,7 +35,7 @@ export function PortPanel({ port }: { readonly port: Port }) {
   const length = (name: string, value: number, changes: (m: number) => Partial<Omit<Port, 'id'>>, least?: number) => (
     <FieldRow name={name}>
       <QuantityField
-        label={`${name} of port ${port.id}`}
+        label={`${name} of ${portName(port.id)}`}
         kind="length"
         metricUnit="mm"
         value={value}
@@ -51,7 +52,7 @@ export function PortPanel({ port }: { readonly port: Port }) {
         <div>
           <ChoiceField
             name="shape"
-            label={`Shape of port ${port.id}`}
+            label={`Shape of ${portName(port.id)}`}
             value={shape.kind}
             choices={SHAPES}
             command={(kind) => set({ shape: shapeOfKind(kind, port) })}
@@ -67,7 +68,7 @@ export function PortPanel({ port }: { readonly port: Port }) {
           {length('length', port.lengthM, (lengthM) => ({ lengthM }), 0.001)}
           <FieldRow name="how many">
             <QuantityField
-              label={`Number of ports ${port.id}`}
+              label={`How many of ${portName(port.id)}`}
               kind="plain"
               stepping={{ by: 'linear', step: 1 }}
               value={port.count}
@@ -79,7 +80,7 @@ export function PortPanel({ port }: { readonly port: Port }) {
           {length('wall', port.wallM, (wallM) => ({ wallM }), 0)}
           <ChoiceField
             name="opens to"
-            label={`Face of port ${port.id}`}
+            label={`Face of ${portName(port.id)}`}
             value={port.face}
             choices={FACES}
             command={(face) => set({ face: face as Port['face'] })}
@@ -90,7 +91,7 @@ export function PortPanel({ port }: { readonly port: Port }) {
         <div>
           <ChoiceField
             name="chamber"
-            label={`Chamber of port ${port.id}`}
+            label={`Chamber of ${portName(port.id)}`}
             value={port.chamberId}
             choices={enclosure.chambers.map((chamber) => ({ value: chamber.id, words: chamber.name }))}
             command={(chamberId) =>
@@ -99,14 +100,14 @@ export function PortPanel({ port }: { readonly port: Port }) {
           />
           <ChoiceField
             name="inner end"
-            label={`Inner end of port ${port.id}`}
+            label={`Inner end of ${portName(port.id)}`}
             value={port.innerEnd}
             choices={ENDS}
             command={(innerEnd) => set({ innerEnd: innerEnd as Port['innerEnd'] })}
           />
           <ChoiceField
             name="outer end"
-            label={`Outer end of port ${port.id}`}
+            label={`Outer end of ${portName(port.id)}`}
             value={port.outerEnd}
             choices={ENDS}
             command={(outerEnd) => set({ outerEnd: outerEnd as Port['outerEnd'] })}
@@ -114,7 +115,7 @@ export function PortPanel({ port }: { readonly port: Port }) {
           <LossFields
             name="loss QP"
             about="Quality factor of the friction in the port: the smaller, the more it loses"
-            of={`port ${port.id}`}
+            of={portName(port.id)}
             loss={port.loss}
             command={(loss) => set({ loss })}
           />

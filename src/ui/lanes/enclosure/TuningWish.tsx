@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { lengthForTuning } from '../../../core/design/lengthForTuning.ts';
+import { portName } from '../../../core/document/describe/portName.ts';
 import type { Port } from '../../../core/document/schema.ts';
 import { quantityText } from '../../../core/units/formatQuantity.ts';
 import { fieldMessage } from '../../fields/fieldMessageText.ts';
@@ -31,7 +32,7 @@ export function TuningWish({ port }: { readonly port: Port }) {
     <p className="enclosure-panel-result">
       <b>Tuned to {figureText(tuningHz, 'frequency', system)}.</b> For
       <QuantityField
-        label={`Wished tuning of port ${port.id}`}
+        label={`Wished tuning of ${portName(port.id)}`}
         kind="frequency"
         value={wanted}
         least={5}

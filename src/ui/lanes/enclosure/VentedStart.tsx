@@ -1,5 +1,6 @@
 import { type VentedStart as Start, ventedStart } from '../../../core/design/ventedStart.ts';
 import { defaultLossQ } from '../../../core/document/defaults.ts';
+import { portName } from '../../../core/document/describe/portName.ts';
 import type { Chamber } from '../../../core/document/schema.ts';
 import { fieldMessage } from '../../fields/fieldMessageText.ts';
 import { useWorkbench } from '../../useWorkbench.ts';
@@ -58,6 +59,6 @@ function movedWords({ sized }: Start, length: (m: number) => string): string {
 }
 
 function portWords({ port, diameterFrom }: Start, length: (m: number) => string): string {
-  if (diameterFrom === null) return /^port\b/i.test(port.id) ? port.id : `port ${port.id}`;
+  if (diameterFrom === null) return portName(port.id);
   return `a round port on the back${port.shape.kind === 'round' ? `, ${length(port.shape.diameterM)} across` : ''}`;
 }

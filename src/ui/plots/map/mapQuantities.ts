@@ -51,7 +51,7 @@ export const MAP_QUANTITIES: readonly MapQuantity[] = [
     id: 'cut-off',
     button: 'cut-off',
     explains:
-      'Where the level has fallen by 3 dB below the pass band. Where lines run together, a dip of the response reaches that far.',
+      'Where the level has fallen by 3 dB below the pass band. Box and driver alone: no crossover, no baffle, no room. Where contours crowd together, the response has a dip 3 dB deep.',
     grid: (map) => map.cutOffHz,
     levels: (grid) => between(grid, 1),
     text: hertzText,
@@ -59,7 +59,7 @@ export const MAP_QUANTITIES: readonly MapQuantity[] = [
   {
     id: 'ripple',
     button: 'ripple',
-    explains: 'Highest less lowest level of what swings above the cut-off.',
+    explains: 'Difference between the highest peak and the deepest dip above the cut-off.',
     grid: (map) => map.rippleDb,
     levels: () => RIPPLES_DB,
     text: (db) => `${formatNumber(db, 2)} dB`,
@@ -67,7 +67,8 @@ export const MAP_QUANTITIES: readonly MapQuantity[] = [
   {
     id: 'excursion',
     button: 'excursion',
-    explains: 'Greatest cone excursion above the cut-off at the set drive, one way, peak.',
+    explains:
+      'Greatest cone excursion at the set drive, one way, peak: above the cut-off only; the bar counts from 20 Hz.',
     grid: (map) => map.excursionPeakM,
     levels: (grid, units) => between(grid, perMetre(units)),
     text: lengthText,
@@ -75,7 +76,7 @@ export const MAP_QUANTITIES: readonly MapQuantity[] = [
   {
     id: 'port-length',
     button: 'port length',
-    explains: 'Length of the port for each tuning, with the section it has now.',
+    explains: 'Length of the port for each tuning, with the cross-section it has now.',
     grid: (map) => map.portLengthM,
     levels: (_grid, units) => PORT_LENGTHS[units].map((length) => length / perMetre(units)),
     text: lengthText,

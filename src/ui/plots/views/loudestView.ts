@@ -26,7 +26,8 @@ export const loudestView: PlotView = {
   id: 'loudest',
   question: 'loudness',
   button: 'greatest level',
-  label: 'Greatest level of a sine before a limit is reached over frequency, with the limit that ends it',
+  label:
+    'Predicted greatest level of a sine before a limit is reached over frequency, with the limit that ends it. A prediction, not a test to play: it would harm ears and voice coils',
   empty: 'Nothing is heard yet: add a way, or open a project.',
   picture(input) {
     const { project, evaluation } = input;
@@ -54,7 +55,7 @@ export const loudestView: PlotView = {
     );
     return {
       left: {
-        title: `greatest level of a sine for a minute ${listenedTo(input)}, dB re 20 µPa`,
+        title: `predicted greatest level of a sine for a minute (not a test to play) ${listenedTo(input)}, dB re 20 µPa`,
         unit: ' dB',
         decimals: 1,
         range: levelRange(greatestOf([...ends, present])),

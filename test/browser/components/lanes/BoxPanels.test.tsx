@@ -88,7 +88,7 @@ test('parts are added to the chosen chamber and picked, and can be removed again
   for (const [name, kind] of [
     ['Add a port to Chamber 1', 'port'],
     ['Add a passive radiator to Chamber 1', 'radiator'],
-    ['Add a line to Chamber 1', 'duct'],
+    ['Add a transmission line to Chamber 1', 'duct'],
   ] as const) {
     await pick(name);
     expect(store.getState().selection?.kind).toBe(kind);
@@ -96,7 +96,7 @@ test('parts are added to the chosen chamber and picked, and can be removed again
     await pick(/^remove this/);
     expect(store.getState().selection).toBeNull();
   }
-  await pick('chamber');
+  await pick('Add a chamber');
   expect(store.getState().selection).toEqual({ kind: 'chamber', id: 'chamber-2' });
 });
 
@@ -140,17 +140,17 @@ test('passive radiator: tuning and notch are shown, and the mass for another tun
 
 test('line: its quarter wave is shown and follows its length', async () => {
   const store = open(withCommands(newProject(), { type: 'add-line', line: newLine(newProject(), 'chamber-1') }));
-  await pick('Line 1');
+  await pick('Transmission line 1');
   const shown = () => Number(/long at ([\d.]+) Hz/.exec(document.body.textContent ?? '')?.[1]);
   const c = store.getState().evaluation!.simulation.air.soundSpeedMPerS;
   const { lengthM, endAreaM2 } = store.getState().project.enclosure.lines[0]!;
   // 8/(3π) of the radius is the classical piston's end, 3 % above the exact tube's.
   expect(shown()).toBeCloseTo(c / (4 * (lengthM + 0.8217 * Math.sqrt(endAreaM2 / Math.PI))), 1);
   const before = shown();
-  screen.getByRole('spinbutton', { name: 'Length of Line 1' }).focus();
+  screen.getByRole('spinbutton', { name: 'Length of Transmission line 1' }).focus();
   await userEvent.keyboard('{Shift>}{ArrowUp}{/Shift}');
   expect(shown()).toBeLessThan(before);
-  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'End of Line 1' }), 'closed');
+  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'End of Transmission line 1' }), 'closed');
   expect(store.getState().project.enclosure.lines[0]!.end).toEqual({ kind: 'closed' });
 });
 
@@ -186,7 +186,7 @@ test('port: what follows from it is said, and it splits over two at the same tun
   expect(facts.textContent).toMatch(
     /Air at this drive up to [\d.]+ m\/s peak at [\d.]+ Hz: (quiet|may be heard|likely heard)/,
   );
-  await pick('split over 2');
+  await pick('make 2 ports of the same area in all');
   expect(store.getState().project.enclosure.ports[0]!.count).toBe(2);
   expect(figure(store).tuningHz! / tuning).toBeCloseTo(1, 2);
   screen.getByRole('spinbutton', { name: /^Stuffing of port/ }).focus();

@@ -37,7 +37,7 @@ test('usual values are said to be usual; stated ones are not', () => {
   const heat = { wire: 'copper', coilKPerW: 4, coilS: 8, magnetKPerW: 2, magnetS: 1800, limitC: 150 } as const;
   const stated: Project = { ...demo, drivers: demo.drivers.map((driver) => ({ ...driver, heat })) };
   const [, usual] = barsOf('LS1', demo);
-  expect(usual?.where).toBe('usual values');
+  expect(usual?.where).toBe('(usual values)');
   expect(usual?.about).toContain('usual values for its size, from memory');
   const [, own] = barsOf('LS1', stated);
   expect(own?.where).not.toContain('usual');

@@ -153,7 +153,7 @@ test('passive radiators and lines are shown as ports are: heard, moving, streami
   const state = testStore(withOpenings({ passiveRadiators: [radiator], lines: [line] })).getState();
   const figures = state.evaluation?.keyFigures;
   const names = responseView.picture(state)?.curves.map((curve) => curve.name);
-  expect(names).toEqual(['back radiator', 'line 1', 'woofer cone', 'mid', 'tweeter', 'sum']);
+  expect(names).toEqual(['back radiator', 'transmission line 1', 'woofer cone', 'mid', 'tweeter', 'sum']);
   const travel = curveOf(travelView.picture(state), 'radiator:PR1');
   expect(travel.name).toBe('back radiator');
   expect(greatest(travel.values, travel.frequenciesHz)).toBeCloseTo(

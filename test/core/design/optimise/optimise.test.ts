@@ -27,7 +27,7 @@ import { succeeded } from '../../circuit/solved.ts';
 import { amplifierPart, twoWay } from '../../speaker/fixture.ts';
 import { demoAside, demoModel } from '../trial/trialModels.ts';
 
-const frequenciesHz = sweepGrid(80, 16000, 50);
+const frequenciesHz = sweepGrid(80, 16000, 32);
 const flat = { levelDb: null, tiltDbPerOctave: 0, pivotHz: 1000, highPass: null, lowPass: null };
 const band = [{ fromHz: 150, toHz: 14000, weight: 1 }];
 const trial = succeeded(crossoverTrial({ model: demoModel(), frequenciesHz }));

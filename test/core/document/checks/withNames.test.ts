@@ -23,7 +23,7 @@ describe('withNames', () => {
     const ports = [port!, { ...port!, id: 'P7' }, { ...port!, id: 'port-2' }];
     const three = { ...twoWay, enclosure: { ...twoWay.enclosure, ports } };
     expect(nameAt('port', 'P7', three)).toBe('port P7');
-    expect(nameAt('port', 'port-2', three)).toBe('port-2');
+    expect(nameAt('port', 'port-2', three)).toBe('port 2');
   });
 
   it('turns ids among the values into names, and leaves what nothing has', () => {

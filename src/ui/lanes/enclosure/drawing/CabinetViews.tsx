@@ -28,6 +28,8 @@ const LEAST_HEIGHT_PX = 340;
 /** Height of what stays above and below the lanes: what is left of the window should show the cabinet whole. */
 const AROUND_PX = 450;
 const LEAST_GREATEST_PX = 420;
+/** Width, in plain type, from which values find room to the right of the side view. */
+const LEAST_CHAINED_PX = 320;
 
 /** Front view, side view and section of the cabinet at one scale, everything on them moved and measured in place. */
 export function CabinetViews({
@@ -51,7 +53,10 @@ export function CabinetViews({
     const needs = {
       typeScale,
       wanted,
-      chained: boards.some(({ behind }) => behind === null) || braces.some(({ lies }) => lies === 'level'),
+      // Where words take more room than the cabinet its boards are set in the panels below.
+      chained:
+        widthPx >= LEAST_CHAINED_PX * typeScale &&
+        (boards.some(({ behind }) => behind === null) || braces.some(({ lies }) => lies === 'level')),
       secondRow: boards.some(({ behind }) => behind !== null) || braces.some(({ lies }) => lies !== 'level'),
     };
     return cabinetDrawing(enclosure, widthPx, spacePx, needs);

@@ -16,6 +16,8 @@ export interface CabinetDrawing {
   readonly section: Box | null;
   /** Whether there is no room for side view and section at once. */
   readonly switched: boolean;
+  /** Whether room is kept for values to the right of the side view. */
+  readonly chained: boolean;
   readonly widthPx: number;
   readonly heightPx: number;
 }
@@ -115,6 +117,7 @@ export function cabinetDrawing(
     side,
     section,
     switched,
+    chained: needs.chained,
     widthPx: Math.max(spaceWidthPx, last.leftPx + last.widthPx + rightPx),
     heightPx: topPx + tallestPx + bottomPx,
   };

@@ -29,15 +29,14 @@ export function AddParts({ preferred }: { readonly preferred: string | null }) {
     </RefusingButton>
   );
   return (
-    <fieldset className="enclosure-add" aria-label="Add to the enclosure">
-      <span>Add</span>
-      {adding('chamber', 'chamber', (project) => {
+    <fieldset className="enclosure-add" aria-label="Add to the cabinet">
+      {adding('chamber', 'Add a chamber', (project) => {
         const added = newChamber(project);
         return [{ type: 'add-chamber', chamber: added }, added.id];
       })}
       {chamber ? (
         <>
-          <span className="lane-soft">or to</span>
+          <span className="lane-soft">· In</span>
           <select
             className="field-row-choice"
             aria-label="Chamber that gets the new part"
@@ -53,6 +52,7 @@ export function AddParts({ preferred }: { readonly preferred: string | null }) {
               </option>
             ))}
           </select>
+          <span className="lane-soft">add:</span>
           {adding('port', 'port', (project) => {
             const port = newPort(project, chamber.id);
             return [{ type: 'add-port', port }, port.id];
@@ -61,13 +61,13 @@ export function AddParts({ preferred }: { readonly preferred: string | null }) {
             const radiator = newRadiator(project, chamber.id);
             return [{ type: 'add-radiator', radiator }, radiator.id];
           })}
-          {adding('duct', 'line', (project) => {
+          {adding('duct', 'transmission line', (project) => {
             const line = newLine(project, chamber.id);
             return [{ type: 'add-line', line }, line.id];
           })}
         </>
       ) : (
-        <span className="lane-soft">Ports, passive radiators and lines need a chamber first.</span>
+        <span className="lane-soft">Ports, passive radiators and transmission lines need a chamber first.</span>
       )}
     </fieldset>
   );

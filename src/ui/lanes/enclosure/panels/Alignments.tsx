@@ -31,7 +31,7 @@ export function Alignments({ chamber }: { readonly chamber: Chamber }) {
           </Suspense>
         ) : null}
       </details>
-      <Suitabilities speakerId={way.speakerId} name={way.name} />
+      {way.driver?.role === 'tweeter' ? null : <Suitabilities speakerId={way.speakerId} name={way.name} />}
     </>
   );
 }

@@ -27,7 +27,7 @@ export function ChamberFilling({ chamber }: { readonly chamber: Chamber }) {
   return (
     <>
       <ChoiceField
-        name="filling counts"
+        name="effect of filling"
         label={`How the filling of ${chamber.name} counts`}
         value={filling === null ? 'stated' : 'computed'}
         choices={WAYS}
@@ -50,7 +50,7 @@ export function ChamberFilling({ chamber }: { readonly chamber: Chamber }) {
             kind="plain"
             value={chamber.fillGain}
             least={0.5}
-            note="1 empty, about 1.35 at most (theory, from memory)"
+            note="1 empty; 1.4 in theory, seldom above 1.35 (both from memory)"
             command={(fillGain) => set({ fillGain })}
           />
         </FieldRow>

@@ -34,7 +34,7 @@ export default function ChamberMap({ chamber }: { readonly chamber: Chamber }) {
       <p className="enclosure-small lane-soft">
         The dot sets the size of {chamber.name} and the length of its port; volumes are apparent, with what the filling
         gains. A click into the map takes the box there; without a port it adds a round one on the back. Losses as set
-        for the chamber and its port; coil inductance left out.
+        for the chamber and its port; Qts with amplifier, cable and crossover coil in series; coil inductance left out.
       </p>
     </>
   );

@@ -47,7 +47,12 @@ export function LinePanel({ line }: { readonly line: Line }) {
   const radiusM = Math.sqrt(line.endAreaM2 / Math.PI);
   return (
     <div className="enclosure-panel">
-      <TextField label="Name of the line" value={name} command={(next) => set({ name: next })} longest={80} />
+      <TextField
+        label="Name of the transmission line"
+        value={name}
+        command={(next) => set({ name: next })}
+        longest={80}
+      />
       <div className="enclosure-panel-columns">
         <div>
           <ChamberChoice of={name} chamberId={line.chamberId} command={(chamberId) => set({ chamberId })} />
@@ -62,8 +67,8 @@ export function LinePanel({ line }: { readonly line: Line }) {
               command={(lengthM) => set({ lengthM })}
             />
           </FieldRow>
-          {area('first area', 'First area', 'startAreaM2')}
-          {area('last area', 'Last area', 'endAreaM2')}
+          {area('area at its start', 'Area at the start', 'startAreaM2')}
+          {area('area at its end', 'Area at the end', 'endAreaM2')}
           <ChoiceField
             name="ends"
             label={`End of ${name}`}
@@ -116,7 +121,7 @@ export function LinePanel({ line }: { readonly line: Line }) {
           </>
         )}
       </p>
-      <RefusingButton command={() => ({ type: 'remove-line', id })}>remove this line</RefusingButton>
+      <RefusingButton command={() => ({ type: 'remove-line', id })}>remove this transmission line</RefusingButton>
     </div>
   );
 }

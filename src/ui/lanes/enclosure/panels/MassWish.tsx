@@ -23,7 +23,9 @@ export function MassWish({ radiator }: { readonly radiator: PassiveRadiator }) {
   const notch = `The sum has a notch at ${hertz(notchHz(radiator))}, its own resonance with what is added.`;
   if (tuningHz === null || air === null) {
     return (
-      <p className="enclosure-panel-result">{notch} Beside other outlets of its chamber it has no tuning of its own.</p>
+      <p className="enclosure-panel-result">
+        {notch} Together with other ports or radiators in this chamber it has no tuning of its own.
+      </p>
     );
   }
   const wanted = wishHz ?? Math.round(tuningHz);

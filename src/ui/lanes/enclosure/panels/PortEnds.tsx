@@ -1,4 +1,5 @@
 import type { Command } from '../../../../core/document/command.ts';
+import { portName } from '../../../../core/document/describe/portName.ts';
 import type { Port } from '../../../../core/document/schema.ts';
 import { ChoiceField } from '../../../fields/ChoiceField.tsx';
 import { FieldRow } from '../../../fields/FieldRow.tsx';
@@ -11,7 +12,7 @@ type Changes = Partial<Omit<Port, 'id'>>;
 /** Where a port leads, how its ends are rounded, how often it bends, what is stuffed into it, and whether it rings. */
 export function PortEnds({ port, set }: { readonly port: Port; readonly set: (changes: Changes) => Command }) {
   const chambers = useWorkbench((s) => s.project.enclosure.chambers);
-  const of = `port ${port.id}`;
+  const of = portName(port.id);
   const flare = (name: string, key: 'innerFlareM' | 'outerFlareM') => (
     <FieldRow name={name} about="Radius of a quarter-round at this end, within the length; 0 is a sharp edge">
       <QuantityField

@@ -2,6 +2,7 @@ import { portRoom } from '../../../../core/design/portRoom.ts';
 import { splitOverTwo } from '../../../../core/design/splitOverTwo.ts';
 import { tuningCutShorter } from '../../../../core/design/tuningCutShorter.ts';
 import { firstPipeResonanceHz, ventFigures } from '../../../../core/design/ventFigures.ts';
+import { portName } from '../../../../core/document/describe/portName.ts';
 import type { Port } from '../../../../core/document/schema.ts';
 import { useCalmWorkbench } from '../../../useCalmWorkbench.ts';
 import { figureText } from '../../figureText.ts';
@@ -31,7 +32,7 @@ export function PortFacts({ port }: { readonly port: Port }) {
   const heard = speed ? portAirWords(speed) : null;
   return (
     <>
-      <ul className="enclosure-panel-result enclosure-facts" aria-label={`What port ${port.id} does`}>
+      <ul className="enclosure-panel-result enclosure-facts" aria-label={`What ${portName(port.id)} does`}>
         {room === null ? (
           <li>Whether it fits depends on where it bends or leads: measure along its middle line.</li>
         ) : (
@@ -59,7 +60,7 @@ export function PortFacts({ port }: { readonly port: Port }) {
           </li>
         )}
         <li>
-          First pipe resonance near {hertz(firstPipeResonanceHz(port, air.soundSpeedMPerS))}
+          First resonance of its air near {hertz(firstPipeResonanceHz(port, air.soundSpeedMPerS))}
           {port.resonances && port.toChamberId === null ? ', in the response above.' : ', left out of the response.'}
         </li>
         {vent === null ? null : (
@@ -71,7 +72,7 @@ export function PortFacts({ port }: { readonly port: Port }) {
       </ul>
       {splitOverTwo(project, port, air.soundSpeedMPerS) === null ? null : (
         <RefusingButton command={() => splitOverTwo(project, port, air.soundSpeedMPerS)}>
-          split over {2 * port.count}
+          make {2 * port.count} ports of the same area in all
         </RefusingButton>
       )}
     </>

@@ -24,6 +24,7 @@ export function Suitabilities({ speakerId, name }: { readonly speakerId: string;
   return (
     <details className="enclosure-fold">
       <summary>What box suits the {name}?</summary>
+      <p className="enclosure-small lane-soft">Driver alone, nothing in series.</p>
       <dl className="box-verdicts">
         {all.map(({ kind, verdict, reason, source }) => (
           <div key={kind} data-verdict={verdict}>

@@ -43,10 +43,10 @@ export function CabinetHints() {
         <li>
           {`The tweeter is ${length(Math.abs(offM))} ${offM > 0 ? 'below' : 'above'} the ears. `}
           {standM === null ? (
-            'Lean the front, or set the cabinet lower.'
+            levelling(offM, listening.standHeightM)
           ) : (
             <>
-              {`A stand of ${length(standM)} brings it level. `}
+              {`A stand of ${length(standM)} brings it level. Make sure it cannot topple. `}
               <RefusingButton command={() => ({ type: 'set-listening', changes: { standHeightM: standM } })}>
                 use that stand
               </RefusingButton>
@@ -57,4 +57,10 @@ export function CabinetHints() {
       )}
     </ul>
   );
+}
+
+/** What brings the tweeter level with the ears where no stand does; `offM`: how far it is below them. */
+function levelling(offM: number, standHeightM: number): string {
+  if (offM > 0) return 'Move the tweeter up, or lean the front back.';
+  return standHeightM > 0 ? 'Move the tweeter down, or set the cabinet lower.' : 'Move the tweeter down.';
 }

@@ -26,7 +26,7 @@ export function LineSide({ drawing }: { readonly drawing: SideDrawing }) {
         className="cabinet-line"
         data-picked={selection?.kind === 'duct' && selection.id === line.id ? '' : undefined}
       >
-        <title>{`${line.name || 'Line'}: a symbol, not its place`}</title>
+        <title>{`${line.name || 'Transmission line'}: a symbol, not its place`}</title>
         <path className="cabinet-line-edge" d={path} />
         <path className="cabinet-line-bore" d={path} />
         {line.filling ? <path className="cabinet-line-filling" d={path} /> : null}

@@ -1,3 +1,4 @@
+import { portName } from '../../../../../core/document/describe/portName.ts';
 import type { Port } from '../../../../../core/document/schema.ts';
 import { quantityText } from '../../../../../core/units/formatQuantity.ts';
 import { dragQuantity } from '../../../../fields/dragQuantity.ts';
@@ -53,7 +54,7 @@ export function PortLengthHandle({ drawing, port }: { readonly drawing: SideDraw
       data-upright={isUpright ? '' : undefined}
       role="slider"
       tabIndex={0}
-      aria-label={`End of port ${port.id}: its length`}
+      aria-label={`End of ${portName(port.id)}: its length`}
       aria-orientation={isUpright ? 'vertical' : 'horizontal'}
       aria-valuemin={SHORTEST_M * 1e3}
       aria-valuemax={longest * 1e3}

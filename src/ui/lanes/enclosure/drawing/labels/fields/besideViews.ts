@@ -1,8 +1,9 @@
 import { type CabinetDrawing, onSide, type Point } from '../../cabinetDrawing.ts';
 import { BELOW_PX, type DimensionField, ROW_PX } from './dimensionField.ts';
 
-/** To the right of the side view, at a height. */
+/** To the right of the side view, at a height; nowhere where no room is kept there. */
 export function chain(drawing: CabinetDrawing, yM: number, typeScale: number): DimensionField['places'] {
+  if (!drawing.chained) return [];
   const side = drawing.side!;
   const xPx = side.leftPx + side.widthPx;
   const { yPx } = onSide({ side, pxPerM: drawing.pxPerM }, 0, yM);

@@ -1,3 +1,4 @@
+import { portName } from '../../../../../../core/document/describe/portName.ts';
 import type { CabinetDrawing } from '../../cabinetDrawing.ts';
 import { tubePlace } from '../../side/tubePlace.ts';
 import type { DimensionField, Drawn } from './dimensionField.ts';
@@ -17,7 +18,7 @@ export function portFields({
     const across = isUpright ? [halfPx + 30 * typeScale, -halfPx - 30 * typeScale] : [-beside, beside];
     return {
       key: `port ${port.id}`,
-      label: `Length of port ${port.id}`,
+      label: `Length of ${portName(port.id)}`,
       kind: 'length',
       value: port.lengthM,
       least: 0.001,
