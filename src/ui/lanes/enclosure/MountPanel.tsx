@@ -72,6 +72,6 @@ export function MountPanel({ way, mount }: { readonly way: Way; readonly mount: 
   );
 }
 
-/** Tweeters are closed at their backs; another driver may be so by choice. */
+/** A tweeter is closed at its own back; a cone without a chamber is still to be given one. */
 const needsNoBox = ({ driver }: Way, { chamberId, back }: Mount): boolean =>
-  driver?.role === 'tweeter' || (chamberId === null && back === 'closed');
+  chamberId === null && back === 'closed' && (driver?.role === 'tweeter' || driver?.shape === 'dome');

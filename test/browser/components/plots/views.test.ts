@@ -233,7 +233,7 @@ test('greatest level: every frequency is ended by one limit, named in words, abo
     // The demonstration passes no limit at its drive.
     expect(here[0]).toBeGreaterThan(now.values[i] ?? Number.POSITIVE_INFINITY);
   }
-  expect(picture?.left.title).toContain('a sine for a minute at 2.5 m, on its own baffle');
+  expect(picture?.left.title).toContain('a sine for a minute (not a test to play) at 2.5 m, on its own baffle');
 });
 
 test('greatest level: the excursion that ends it is where the drive would bring the cone to its limit', () => {
