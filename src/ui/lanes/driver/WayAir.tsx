@@ -11,6 +11,10 @@ export function WayAir({ way }: { readonly way: Way }) {
   );
   const figure = useAlike((s) => s.evaluation?.keyFigures.chambers.find((chamber) => chamber.id === chamberId));
   const system = useWorkbench((s) => s.settings.units);
+  const open = useWorkbench((s) =>
+    s.project.enclosure.mounts.some(({ partId, back }) => partId === way.speakerId && back === 'open'),
+  );
+  if (open) return <p className="driver-card-air">on a bare baffle, open at its back</p>;
   if (chamberId === null) {
     // A dome is closed by its own back; a cone without a chamber is worth a word.
     return way.driver?.shape === 'dome' ? null : (

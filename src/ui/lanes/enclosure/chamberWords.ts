@@ -6,7 +6,8 @@ import { figureText } from '../figureText.ts';
 export function chamberWords(figure: KeyFigures['chambers'][number] | undefined, system: UnitSystem): string {
   if (!figure) return '';
   if (figure.tuningHz !== null) return `tuned to ${figureText(figure.tuningHz, 'frequency', system)}`;
-  if (figure.sealed === null) return 'no driver';
+  // Coupled chambers, inner ports, lines and cones between two chambers leave no one figure to state.
+  if (figure.sealed === null) return 'no tuning of its own';
   return `Qtc ${figureText(figure.sealed.qtc, 'plain', system, 2)} at ${figureText(figure.sealed.fcHz, 'frequency', system)}`;
 }
 
